@@ -1,0 +1,11 @@
+# Writes FILE as a C++ source with one std::string_view; in pieces, since compilers limit the length of a literal.
+file(READ ${FILE} text)
+string(LENGTH "${text}" length)
+set(pieces "")
+set(position 0)
+while(position LESS length)
+  string(SUBSTRING "${text}" ${position} 8000 piece)
+  string(APPEND pieces "    R\"lastegg(${piece})lastegg\"\n")
+  math(EXPR position "${position} + 8000")
+endwhile()
+file(WRITE ${OUT} "#include <string_view>\nnamespace lastegg::embedded {\nextern const std::string_view ${NAME};\nconst std::string_view ${NAME} =\n${pieces}    ;\n}  // namespace lastegg::embedded\n")

@@ -1,0 +1,13 @@
+# One test program per wing: every *_test.cpp below it. Tests stand beside the code they test.
+find_package(GTest REQUIRED)
+find_library(rapidcheck_library rapidcheck REQUIRED)
+foreach(wing IN ITEMS physics bugs treatments job engine apps)
+  file(GLOB_RECURSE test_sources CONFIGURE_DEPENDS ${wing}/*_test.cpp)
+  list(FILTER test_sources EXCLUDE REGEX "/node_modules/")
+  if(test_sources)
+    add_executable(${wing}_test ${test_sources})
+    target_link_libraries(${wing}_test PRIVATE lastegg_core ${rapidcheck_library} GTest::gtest GTest::gtest_main)
+    target_compile_definitions(${wing}_test PRIVATE LASTEGG_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
+    add_test(NAME ${wing} COMMAND ${wing}_test)
+  endif()
+endforeach()

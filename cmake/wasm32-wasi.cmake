@@ -1,0 +1,10 @@
+# WebAssembly with Debian's clang-19 and wasi-libc. "Generic": CMake 3.25 has no platform file for WASI.
+set(CMAKE_SYSTEM_NAME Generic)
+set(CMAKE_SYSTEM_PROCESSOR wasm32)
+set(CMAKE_C_COMPILER clang-19)
+set(CMAKE_CXX_COMPILER clang++-19)
+set(CMAKE_AR ar)
+set(CMAKE_RANLIB ranlib)
+set(CMAKE_C_COMPILER_TARGET wasm32-wasi)
+set(CMAKE_CXX_COMPILER_TARGET wasm32-wasi)
+set(CMAKE_TRY_COMPILE_TARGET_TYPE STATIC_LIBRARY)

@@ -1,0 +1,8 @@
+// The one JSON type of the engine: keys keep the order in which the documentation shows them.
+#pragma once
+
+#include <nlohmann/json.hpp>
+
+namespace lastegg {
+using Json = nlohmann::ordered_json;
+}
