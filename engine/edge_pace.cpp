@@ -402,11 +402,8 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
                                 {"window_metres_per_second", window},
                                 {"text", attempt.text}});
       }
-      if (report->slowest_metres_per_second <= steam::k_paces.back()) {
-        const auto slowest = steam::at_pace(problem, *report, report->slowest_metres_per_second);
-        out["verdict_at_recommended"] = verdict_of(slowest, enough);
-      }
     }
+    if (report->planned) out["verdict_at_recommended"] = verdict_of(*report->planned, enough);
     return out;
   }
 

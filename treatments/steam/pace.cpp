@@ -250,6 +250,8 @@ Result<PaceReport> find_pace(const PaceProblem& problem) {
   if (report.has_window()) {
     report.planned =
         ensemble.at(recommended_pace(report.slowest_metres_per_second, report.fastest_metres_per_second));
+  } else if (report.slowest_metres_per_second <= k_paces.back()) {
+    report.planned = ensemble.at(report.slowest_metres_per_second);
   }
   return report;
 }
