@@ -1,5 +1,5 @@
-// A question is a named pure function from a request to an answer, with the shapes of both. The table of all questions
-// is the only face of the core that apps see.
+// A question is a named pure function from a request to an answer, with the shapes of both. The table of all
+// questions is the only face of the core that apps see.
 #pragma once
 
 #include <string>
@@ -15,16 +15,16 @@ struct Warning {
 };
 
 struct Answer {
-  Json result;                          ///< an object of the question's answer shape
+  Json result;  ///< an object of the question's answer shape
   std::vector<Warning> warnings;
-  std::vector<std::string> data_keys;   ///< data files read ("mortality/1")
+  std::vector<std::string> data_keys;  ///< data files read ("mortality/1")
 };
 
 struct Question {
   std::string name;
-  std::string text;     ///< one sentence: what is asked and answered
+  std::string text;  ///< one sentence: what is asked and answered
   Shape request;
-  Shape answer;         ///< without engine, data, warnings, which every answer carries
+  Shape answer;  ///< without engine, data, warnings, which every answer carries
   Result<Answer> (*solve)(const Json& request);  ///< gets the request as read() returned it
 };
 

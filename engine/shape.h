@@ -1,13 +1,13 @@
-// A Shape describes one JSON value: kind, unit, range, words. One table of shapes per question is all there is: the
-// reader of requests, the JSON Schema files, the TypeScript types and the documentation are made from it. Plain
-// values; building and reading share nothing, so any thread may use them.
+// A Shape describes one JSON value: kind, unit, range, words. One table of shapes per question is all there
+// is: the reader of requests, the JSON Schema files, the TypeScript types and the documentation are made from
+// it. Plain values; building and reading share nothing, so any thread may use them.
 #pragma once
 
 #include <initializer_list>
-#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "engine/json.h"
@@ -25,21 +25,26 @@ struct Choice {
 };
 
 struct Shape {
-  enum class Kind { number, integer, text, flag, choice, list, object, either, anything };
+  enum class Kind { number, integer, text, date, flag, choice, list, object, table, either, anything };
 
   Kind kind = Kind::anything;
-  std::string text;         ///< what the value means, one sentence
-  std::optional<Unit> unit;  ///< unit of a number; text with a unit of the same dimension is accepted and converted
+  std::string text;  ///< what the value means, one sentence
+  std::optional<Unit>
+      unit;  ///< unit of a number; text with a unit of the same dimension is accepted and converted
   std::optional<double> minimum, maximum;
   bool minimum_excluded = false, maximum_excluded = false;
   std::vector<Choice> choices;
   std::vector<Field> fields;
-  bool open = false;               ///< an object that may hold further keys (documents written by newer versions)
-  std::vector<Shape> alternatives;  ///< of `either`, told apart by JSON type, or for objects by `tells`
-  std::vector<Shape> element;      ///< of a list: exactly one
+  bool open = false;  ///< an object that may hold further keys (documents written by newer versions)
+  /// Of `either`: the first that reads is taken. When none does, the complaint comes from the alternative
+  /// that the value resembles most: right JSON type, then the right word in a choice such as `kind`, then the
+  /// most known keys.
+  std::vector<Shape> alternatives;
+  std::vector<Shape> element;  ///< of a list or a table: exactly one
   std::size_t minimum_items = 0, maximum_items = 100000;
   bool nullable = false;
-  /// Groups of keys of an object of which exactly one whole group must be given, e.g. {{"pace"},{"distance","seconds"}}.
+  /// Groups of keys of an object of which exactly one whole group must be given, e.g.
+  /// {{"pace"},{"distance","seconds"}}. Keys of groups are fields made with optional(), never with a default.
   std::vector<std::vector<std::string>> one_of;
 
   Shape& at_least(double value);
@@ -64,31 +69,45 @@ Shape number(Unit unit, std::string text);
 Shape ratio(std::string text);  ///< a number without a unit
 Shape integer(std::string text);
 Shape text(std::string text);
+Shape date(std::string text);  ///< a day of the calendar as text, "2026-03-02"
 Shape flag(std::string text);
 Shape choice(std::vector<Choice> choices, std::string text);
 Shape list(Shape element, std::string text);
 Shape object(std::vector<Field> fields, std::string text);
+Shape table(Shape element, std::string text);  ///< an object of free keys whose values all have one shape
 Shape either(std::vector<Shape> alternatives, std::string text);
 Shape anything(std::string text);
-Field field(std::string key, Shape shape);                           ///< must be given
-Field optional(std::string key, Shape shape);                        ///< may be absent
-Field with_default(std::string key, Shape shape, Json fallback);     ///< absent means `fallback`
+Field field(std::string key, Shape shape);                        ///< must be given
+Field optional(std::string key, Shape shape);                     ///< may be absent
+Field with_default(std::string key, Shape shape, Json fallback);  ///< absent means `fallback`
 }  // namespace shape
 
 /// Checks `value` against `shape`, converts text with units, fills defaults.
-/// Returns the value with every number in its key's unit. Unknown keys are refused (with the nearest known one named),
-/// except `note`, which any object may carry and which is dropped.
-/// Errors:  bad_input with JSON pointer, value, limit and unit.
+/// Returns the value with every number in its key's unit. Unknown keys are refused (with the nearest known
+/// one named), except `note`, which any closed object may carry and which is dropped (an open object keeps
+/// all it was given). Inputs:  where is the JSON pointer of `value` in the request, empty for the whole of it
+/// Errors:  bad_input with JSON pointer, value (a number in the key's unit), limit and unit; internal when a
+/// default of
+///          the shape does not fit the shape
 /// Checked: engine/shape_test.cpp: unit
 Result<Json> read(const Shape& shape, const Json& value, const std::string& where = "");
 
-/// JSON Schema (draft 2020-12) of a shape.
-Json to_json_schema(const Shape& shape);
+/// Requests may give a quantity as text with a unit and leave out what has a default; answers never do.
+enum class Side { request, answer };
 
-/// TypeScript type expression of a shape.
-std::string to_typescript(const Shape& shape, int indent = 0);
+/// JSON Schema (draft 2020-12) of a shape, without the "$schema" line.
+/// Checked: engine/shape_writers_test.cpp: unit
+Json to_json_schema(const Shape& shape, Side side = Side::request);
 
-/// Markdown rows "| key | unit | range | meaning |" of an object shape, nested keys with dots.
+/// TypeScript type expression of a shape; lines after the first are indented by `indent` spaces.
+/// Checked: engine/shape_writers_test.cpp: unit
+std::string to_typescript(const Shape& shape, Side side = Side::request, int indent = 0);
+
+/// Markdown table rows "| key | unit | range | meaning |" of an object shape, nested keys with dots, entries
+/// of lists with []. Checked: engine/shape_writers_test.cpp: unit
 std::string to_markdown(const Shape& shape);
+
+/// Every closed list below `shape` with the path of its key, in the order of the document.
+std::vector<std::pair<std::string, std::vector<Choice>>> closed_lists(const Shape& shape);
 
 }  // namespace lastegg

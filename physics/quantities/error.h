@@ -1,5 +1,6 @@
-// Errors are values of a closed list. Every function of the core that can refuse returns Result<T>; nothing is
-// thrown across the core's edge, because a throw would end a WebAssembly instance. Plain values, no shared state.
+// Errors are values of a closed list. Every function of the core that can refuse returns Result<T>; nothing
+// is thrown across the core's edge, because a throw would end a WebAssembly instance. Plain values, no shared
+// state.
 #pragma once
 
 #include <optional>
@@ -31,6 +32,8 @@ using Result = tl::expected<T, Error>;
 using Refusal = tl::unexpected<Error>;
 
 /// Wraps an error for a `return`.
-inline Refusal refuse(Error error) { return Refusal(std::move(error)); }
+inline Refusal refuse(Error error) {
+  return Refusal(std::move(error));
+}
 
 }  // namespace lastegg

@@ -1,0 +1,7 @@
+// One function per question, each defined in engine/questions/<name>.cpp. A new question is declared here and
+// listed in engine/question_table.cpp, in the order of the documentation.
+#pragma once
+
+#include "engine/question.h"
+
+namespace lastegg {}  // namespace lastegg
