@@ -81,7 +81,7 @@ Result<WaterProperties> liquid_water(Temperature temperature, Pressure pressure)
   return typed(if97::liquid(kelvin, pascal));
 }
 
-Result<WaterProperties> steam(Temperature temperature, Pressure pressure) {
+Result<WaterProperties> water_vapour(Temperature temperature, Pressure pressure) {
   const double kelvin = temperature.kelvin(), pascal = pressure.si();
   if (auto error = check("A steam temperature", kelvin, k_lowest_kelvin, k_highest_steam_kelvin, "K"))
     return refuse(*std::move(error));

@@ -34,7 +34,7 @@ Result<WaterProperties> liquid_water(Temperature temperature, Pressure pressure)
 /// Errors:  out_of_domain outside, with the limit passed over.
 /// Source:  [iapws_if97] R7-97(2012) equations 15 to 17, tables 10 and 11
 /// Checked: physics/water/water_reference_test.cpp (table 15), water_agreement_test.cpp
-Result<WaterProperties> steam(Temperature temperature, Pressure pressure);
+Result<WaterProperties> water_vapour(Temperature temperature, Pressure pressure);
 
 /// Saturation pressure at 273.15 K <= T <= 647.096 K.
 /// Errors:  out_of_domain outside.

@@ -85,7 +85,7 @@ TEST(WaterAndSteam, HaveConsistentDerivatives) {
 }
 
 TEST(Steam, BecomesAnIdealGasAtLowPressure) {
-  const auto thin = *steam(celsius(50), pascals(1.0));
+  const auto thin = *water_vapour(celsius(50), pascals(1.0));
   EXPECT_NEAR(thin.specific_volume.si() * 1.0 / (461.526 * 323.15), 1.0, 1e-5);
 }
 
@@ -118,14 +118,14 @@ TEST(Water, RefusesOutsideItsValidity) {
   expect_refused(saturation_at(pascals(-5)), "611.213");
   expect_refused(liquid_water(kelvin(270), pascals(1e5)), "273.15");
   expect_refused(liquid_water(kelvin(300), pascals(2e8)), "100000000");
-  expect_refused(steam(kelvin(1100), pascals(1e5)), "1073.15");
+  expect_refused(water_vapour(kelvin(1100), pascals(1e5)), "1073.15");
   expect_refused(standard_pressure(metres(9000)), "6000");
   expect_refused(standard_pressure(metres(-600)), "-500");
   expect_refused(dew_temperature(0.001, pascals(101325)), "611.213");
   EXPECT_FALSE(liquid_water(kelvin(400), pascals(1e5)));
-  EXPECT_FALSE(steam(kelvin(300), pascals(1e5)));
-  EXPECT_FALSE(steam(kelvin(650), pascals(30e6)));
-  EXPECT_FALSE(steam(kelvin(400), pascals(0)));
+  EXPECT_FALSE(water_vapour(kelvin(300), pascals(1e5)));
+  EXPECT_FALSE(water_vapour(kelvin(650), pascals(30e6)));
+  EXPECT_FALSE(water_vapour(kelvin(400), pascals(0)));
   EXPECT_EQ(dew_temperature(1.5, pascals(101325)).error().kind, ErrorKind::bad_input);
   EXPECT_EQ(dew_temperature(0.0, pascals(101325)).error().kind, ErrorKind::bad_input);
   EXPECT_FALSE(dew_temperature(std::nan(""), pascals(101325)));

@@ -49,7 +49,7 @@ TEST(Steam, GivesTable15) {
       {700, 30, 0.542946619e-2, 0.263149474e4, 0.517540298e1, 0.103505092e2, 0.480386523e3},
   };
   for (const TableRow& row : rows) {
-    const auto properties = steam(kelvin(row.kelvin), pascals(row.megapascal * 1e6));
+    const auto properties = water_vapour(kelvin(row.kelvin), pascals(row.megapascal * 1e6));
     ASSERT_TRUE(properties);
     expect_row(*properties, row);
   }

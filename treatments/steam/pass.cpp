@@ -90,6 +90,7 @@ MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid
   March march(problem.stack, grid, problem.vapour_efficiency, problem.pressure_pascal, problem.start_celsius,
               problem.start_activity);
   march.keep_diagnostics(diagnostics);
+  const double start_vapour = diagnostics ? march.pore_vapour_kilograms_per_m2() : 0;
   history = PassHistory{};
   history.most_parts = refine;
   history.celsius.resize(problem.depths_metres.size());
@@ -149,7 +150,10 @@ MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid
     if (phase.kind == PhaseKind::cover || phase.kind == PhaseKind::last_skirt) {
       history.liftoff_seconds = now;
       history.water_gain_at_liftoff_kilograms_per_m2 = march.water_gain_kilograms_per_m2();
-      if (diagnostics) history.pore_vapour_at_liftoff_kilograms_per_m2 = march.pore_vapour_kilograms_per_m2();
+      if (diagnostics) {
+        history.pore_vapour_gain_at_liftoff_kilograms_per_m2 =
+            march.pore_vapour_kilograms_per_m2() - start_vapour;
+      }
     }
   }
   history.ledger = march.ledger();

@@ -66,7 +66,7 @@ struct PassHistory {
   double liftoff_seconds = 0;                ///< end of the last trailing skirt
   double water_gain_at_cover_end_kilograms_per_m2 = 0;
   double water_gain_at_liftoff_kilograms_per_m2 = 0;
-  double pore_vapour_at_liftoff_kilograms_per_m2 = 0;
+  double pore_vapour_gain_at_liftoff_kilograms_per_m2 = 0;
   double highest_celsius = 0;
   Ledger ledger;
   double activity_excess = -1;
