@@ -4,4 +4,8 @@
 
 #include "engine/question.h"
 
-namespace lastegg {}  // namespace lastegg
+namespace lastegg {
+
+const Question& furniture_question();
+
+}  // namespace lastegg
