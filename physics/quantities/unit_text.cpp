@@ -27,7 +27,7 @@ bool is_letter(char c) {
 }
 
 std::string quoted(std::string_view text) {
-  return "\"" + std::string(text) + "\"";
+  return fmt::format("\"{}\"", text);
 }
 
 std::string listed(const std::vector<std::string>& words) {
