@@ -42,6 +42,7 @@ export interface FoldTestAnswer extends Stamped {
     reached: 'yes' | 'no' | 'not_proven'; probability: number; text: string;
   };
   fold_celsius_at: FoldAt[]; readings: ReadingFit[]; words: string[]; unidentified: string[];
+  calibration: unknown;
   next_reading?: { layers: number | string[]; pace_metres_per_second: number; text: string } | null;
 }
 
@@ -59,6 +60,8 @@ export interface PaceAnswer extends Stamped {
   engorged_adult?: Record<string, unknown> | null; condensate_grams_per_m2?: { p50: number; p95: number } | null;
   dry_minutes: [number, number] | null; target_depth_metres?: { p50: number; p90: number };
   effective_samples: number; samples: number; curve?: PaceCurvePoint[];
+  /** The middle case at the recommended pace, as a request of the question `pass` (its depths are for the asker to add). */
+  middle_case?: Record<string, unknown> | null;
   one_inch_per_second?: {
     target_celsius?: Quantiles; quantiles?: Quantiles; lethal_share: number; condensate_grams_per_m2?: number | { p50: number; p95: number };
     text: string;
@@ -81,7 +84,8 @@ export interface FoldTest extends Entity { readings: Entity[] }
 export interface JobState {
   job: Entity | null; dwelling: Entity | null; rooms: Entity[]; items: Entity[];
   kit: { machines: Entity[]; heads: Entity[]; towels: Entity[]; probes: Entity[] };
-  fold_tests: FoldTest[]; settings: Record<string, unknown> | null;
+  fold_tests: FoldTest[]; settings: Entity | null;
+  removed?: { kind: string; entity: Entity; removed_by: string[] }[];
 }
 export interface Conflict { subject: string; kind: string; rivals: string[]; values: unknown[] }
 export interface FoldedRecord extends Stamped {

@@ -12,28 +12,34 @@ export function kitOf(test: Entity, state: JobState): TestKit {
   };
 }
 
-/** Only the keys the engine's head shape knows, from what was recorded of a head. */
-function headFacts(head: Entity | null): Record<string, unknown> {
-  const facts: Record<string, unknown> = {};
-  for (const key of ['length_metres', 'width_metres'] as const) if (typeof head?.[key] === 'number') facts[key] = head[key];
-  return facts;
+/** The head as the engine takes it: a name, and its size where it was recorded. */
+export function headFacts(head: Entity | null): Record<string, unknown> | string {
+  const name = String(head?.title ?? 'head');
+  if (typeof head?.length_metres !== 'number') return name;
+  return { name, length_metres: head.length_metres, ...(typeof head.width_metres === 'number' ? { width_metres: head.width_metres } : {}) };
 }
 
-export function foldTestRequest(test: FoldTest, state: JobState): Record<string, unknown> | null {
+export function elevationOf(state: JobState, test: Entity | null): number {
+  return Number(test?.elevation_metres ?? state.dwelling?.elevation_metres ?? state.job?.elevation_metres ?? 0);
+}
+
+export function foldTestRequest(test: FoldTest, state: JobState, samples?: number): Record<string, unknown> | null {
   if (test.readings.length === 0) return null;
   const kit = kitOf(test, state);
   return {
-    machine: { title: String(kit.machine?.title ?? '') },
+    machine: String(kit.machine?.title ?? 'machine'),
     head: headFacts(kit.head),
     towel: String(kit.towel?.use ?? 'none'),
-    elevation_metres: Number(test.elevation_metres ?? state.dwelling?.elevation_metres ?? state.job?.elevation_metres ?? 0),
-    probe: { time_constant_seconds: Number(kit.probe?.time_constant_seconds ?? 0.5) },
-    start_celsius: Number(test.start_celsius ?? 21),
+    elevation_metres: elevationOf(state, test),
+    ...(typeof kit.probe?.time_constant_seconds === 'number' ? { probe: { time_constant_seconds: kit.probe.time_constant_seconds } } : {}),
+    ...(typeof test.start_celsius === 'number' ? { start_celsius: test.start_celsius } : {}),
+    ...(typeof test.covering === 'string' ? { covering: test.covering } : {}),
+    ...(samples ? { samples } : {}),
     readings: test.readings.map((reading) => ({
       ...(typeof reading.pace_metres_per_second === 'number'
         ? { pace_metres_per_second: reading.pace_metres_per_second }
         : { distance_metres: reading.distance_metres, seconds: reading.seconds }),
-      layers: Array.from({ length: Number(reading.layers ?? 1) }, () => String(test.cloth ?? 'terry')),
+      layers: reading.layers,
       peak_celsius: reading.peak_celsius,
     })),
   };

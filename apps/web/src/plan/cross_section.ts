@@ -1,13 +1,13 @@
 // Prepares the picture of one pass: a table of temperatures by time and depth becomes stepped colour bins. Values between
 // the table's own are interpolated for the eye only.
-import type { Edge, PaceAnswer, PassAnswer } from '../engine/types';
+import type { PaceAnswer, PassAnswer } from '../engine/types';
 
 export interface Layer { thickness_metres?: number; material?: string; title?: string; [more: string]: unknown }
 export interface Section { times: number[]; depths: number[]; celsius: number[][]; until: number; lethalDepth: number | null }
 
 /** The request that the engine left with its answer, with the depths of the picture put in; null when it left none. */
-export function sectionRequest(_edge: Edge, answer: PaceAnswer): { request: Record<string, unknown>; layers: Layer[]; deepest: number } | null {
-  const left = (answer as unknown as { pass_request?: Record<string, unknown> }).pass_request;
+export function sectionRequest(answer: PaceAnswer): { request: Record<string, unknown>; layers: Layer[]; deepest: number } | null {
+  const left = answer.middle_case;
   if (!left || !Array.isArray(left.stack)) return null;
   const layers = left.stack as Layer[];
   const thick = layers.reduce((sum, layer) => sum + Number(layer.thickness_metres ?? 0), 0);

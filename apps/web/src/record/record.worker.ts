@@ -16,7 +16,7 @@ function alone<T>(work: () => Promise<T>): Promise<T> {
 
 async function fold(job: string): Promise<OpenJob> {
   const rows = await store.events.where('job').equals(job).toArray();
-  const outcome = await ask<FoldedRecord>('fold_events', `{"events":[${rows.map((row) => row.line).join(',')}]}`);
+  const outcome = await ask<FoldedRecord>('fold_events', JSON.stringify({ lines: rows.map((row) => row.line) }));
   const kept = await store.exports.get(job);
   return {
     job,

@@ -60,7 +60,10 @@ export const en = {
   sizes: {
     twin: 'twin', twin_xl: 'twin XL', full: 'full', queen: 'queen', king: 'king', california_king: 'California king',
   } as Record<string, string>,
-  limits: {} as Record<string, string>,
+  limits: {
+    soak: 'water left in the cloth', scorch: 'heat of the surface', steady_hand: 'no hand is steady slower',
+    egg: 'eggs would live', mobile: 'nymphs or adults would live',
+  } as Record<string, string>,
   unknowns: {
     dew_temperature_celsius: 'the dew temperature of the steam', film_watts_per_m2_kelvin: 'how fast heat enters the cloth',
     vapour_efficiency: 'how well vapour passes the cloth', forced_gas_metres_per_second: 'how hard steam is pushed into the cloth',
