@@ -4,4 +4,8 @@
 
 #include "engine/question.h"
 
-namespace lastegg {}  // namespace lastegg
+namespace lastegg {
+
+const Question& fold_events_question();
+
+}  // namespace lastegg
