@@ -11,4 +11,4 @@ if(NOT EXISTS ${wasm_headers}/Eigen)
 endif()
 # First in line: stand-ins for headers that the WebAssembly C++ library lacks.
 target_compile_options(lastegg_options INTERFACE
-  -isystem ${CMAKE_SOURCE_DIR}/apps/wasm/stand_ins -isystem ${wasm_headers})
+  "SHELL:-isystem ${CMAKE_SOURCE_DIR}/apps/wasm/stand_ins" "SHELL:-isystem ${wasm_headers}")

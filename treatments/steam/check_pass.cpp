@@ -2,13 +2,13 @@
 
 #include <algorithm>
 
-#include "physics/water/vapour.h"
 #include "treatments/steam/pass.h"
+#include "treatments/steam/unknowns.h"
 
 namespace lastegg::steam {
 namespace {
 
-constexpr double k_least_distance_from_boiling_kelvin = 0.3;
+constexpr double k_least_distance_from_boiling_kelvin = 0.25;  // question `pass` refuses from 0.3 K on
 
 struct Range {
   double least, most;
@@ -18,22 +18,15 @@ struct Range {
 Refusal outside(const char* name, const std::string& where, double value, const Range& range) {
   const bool low = !(value > range.most);
   return refuse({ErrorKind::bad_input,
-                 fmt::format("{} is {:g} {}; it must be {} {:g} {}", name, value, range.unit, low ? "at least" : "at most",
-                             low ? range.least : range.most, range.unit),
-                 where, fmt::format("{:g}", value), fmt::format("{:g}", low ? range.least : range.most), range.unit});
+                 fmt::format("{} is {:g} {}; it must be {} {:g} {}", name, value, range.unit,
+                             low ? "at least" : "at most", low ? range.least : range.most, range.unit),
+                 where, fmt::format("{:g}", value), fmt::format("{:g}", low ? range.least : range.most),
+                 range.unit});
 }
 
-// Boiling point by the kernel's own saturation curve, so that the limit is exactly where the kernel diverges.
-double boiling_celsius(double pressure_pascal) {
-  double celsius = 97;
-  for (int i = 0; i < 8; ++i) {
-    const SaturationPoint point = saturation_fit(celsius);
-    celsius += (pressure_pascal - point.pressure_pascal) / point.slope_pascal_per_kelvin;
-  }
-  return celsius;
+bool inside(double value, const Range& range) {
+  return value >= range.least && value <= range.most;
 }
-
-bool inside(double value, const Range& range) { return value >= range.least && value <= range.most; }
 
 // Limits within which the model was exercised (docs/decisions/012-input-box.md); they are wide on purpose.
 constexpr Range k_thickness{1e-5, 0.5, "m"};
@@ -63,7 +56,8 @@ constexpr Range k_observe{1, 3600, "s"};
 
 Result<void> check(const PassProblem& problem) {
   if (problem.stack.empty()) {
-    return refuse({ErrorKind::bad_input, "the stack has no layer; it needs at least 1", "/stack", "0", "1", "layers"});
+    return refuse(
+        {ErrorKind::bad_input, "the stack has no layer; it needs at least 1", "/stack", "0", "1", "layers"});
   }
   for (std::size_t i = 0; i < problem.stack.size(); ++i) {
     const Layer& layer = problem.stack[i];
@@ -77,7 +71,8 @@ Result<void> check(const PassProblem& problem) {
       return outside("conductivity", where + "conductivity_watts_per_metre_kelvin",
                      layer.conductivity_watts_per_metre_kelvin, k_conductivity);
     if (!layer.permeable) continue;
-    if (!inside(layer.porosity, k_porosity)) return outside("porosity", where + "porosity", layer.porosity, k_porosity);
+    if (!inside(layer.porosity, k_porosity))
+      return outside("porosity", where + "porosity", layer.porosity, k_porosity);
     if (!inside(layer.tortuosity, k_tortuosity))
       return outside("tortuosity", where + "tortuosity", layer.tortuosity, k_tortuosity);
     if (!inside(layer.sorption_scale_kilograms_per_m3, k_sorption))
@@ -96,14 +91,16 @@ Result<void> check(const PassProblem& problem) {
       {"head length", "/head/length_metres", problem.head.length_metres, k_length},
       {"film coefficient", "/head/film_watts_per_m2_kelvin", problem.head.film_watts_per_m2_kelvin, k_film},
       {"flux cap", "/head/flux_cap_watts_per_m2", problem.head.flux_cap_watts_per_m2, k_cap},
-      {"forced gas speed", "/head/forced_gas_metres_per_second", problem.head.forced_gas_metres_per_second, k_forced},
+      {"forced gas speed", "/head/forced_gas_metres_per_second", problem.head.forced_gas_metres_per_second,
+       k_forced},
       {"skirt length", "/head/skirt_length_metres", problem.head.skirt_length_metres, k_skirt},
       {"skirt factor", "/head/skirt_factor", problem.head.skirt_factor, k_skirt_factor},
       {"vapour efficiency", "/vapour_efficiency", problem.vapour_efficiency, k_efficiency},
       {"start temperature", "/start_celsius", problem.start_celsius, k_start},
       {"start activity", "/start_activity", problem.start_activity, k_activity},
       {"air temperature", "/air/celsius", problem.air.celsius, k_start},
-      {"air film coefficient", "/air/film_watts_per_m2_kelvin", problem.air.film_watts_per_m2_kelvin, k_air_film},
+      {"air film coefficient", "/air/film_watts_per_m2_kelvin", problem.air.film_watts_per_m2_kelvin,
+       k_air_film},
       {"relative humidity", "/air/relative_humidity", problem.air.relative_humidity, k_humidity},
       {"number of passes", "/passes", static_cast<double>(problem.passes), k_passes},
       {"time between passes", "/gap_seconds", problem.gap_seconds, k_gap},
@@ -117,8 +114,9 @@ Result<void> check(const PassProblem& problem) {
   const Range dew{warmest + 1.0, boiling - k_least_distance_from_boiling_kelvin, "C"};
   if (!inside(problem.head.dew_celsius, dew)) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("dew temperature is {:g} C; it must lie between {:.2f} C (1 K above cloth and room) and {:.2f} C "
-                               "(0.3 K below boiling at {:.0f} Pa, where the model diverges)",
+                   fmt::format("dew temperature is {:g} C; it must lie between {:.2f} C (1 K above cloth and "
+                               "room) and {:.2f} C "
+                               "(0.25 K below boiling at {:.0f} Pa, where the model diverges)",
                                problem.head.dew_celsius, dew.least, dew.most, problem.pressure_pascal),
                    "/head/dew_celsius", fmt::format("{:g}", problem.head.dew_celsius),
                    fmt::format("{:.2f}", problem.head.dew_celsius < dew.least ? dew.least : dew.most), "C"});

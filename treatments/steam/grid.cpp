@@ -7,7 +7,8 @@
 namespace lastegg::steam {
 namespace {
 
-// Relative sizes of the cells at the anchors, in metres before scaling to the wanted count (tuned, see the header).
+// Relative sizes of the cells at the anchors, in metres before scaling to the wanted count (tuned, see the
+// header).
 constexpr double k_surface_size = 16e-6;
 constexpr double k_interface_size = 40e-6;
 constexpr double k_depth_size = 60e-6;
@@ -22,7 +23,8 @@ struct Anchor {
 
 double wanted_size(double x, std::span<const Anchor> anchors) {
   double size = 1.0;
-  for (const Anchor& anchor : anchors) size = std::min(size, anchor.size + k_growth * std::fabs(x - anchor.position));
+  for (const Anchor& anchor : anchors)
+    size = std::min(size, anchor.size + k_growth * std::fabs(x - anchor.position));
   return size;
 }
 
@@ -35,7 +37,8 @@ double sample_position(double top, double thickness, int i) {
 
 }  // namespace
 
-std::vector<GridCell> make_grid(std::span<const Layer> stack, std::span<const double> depths_metres, int cells) {
+std::vector<GridCell> make_grid(std::span<const Layer> stack, std::span<const double> depths_metres,
+                                int cells) {
   std::vector<Anchor> anchors;
   anchors.push_back({0.0, k_surface_size});
   double bottom = 0;

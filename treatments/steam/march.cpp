@@ -10,14 +10,14 @@
 namespace lastegg::steam {
 namespace {
 
-constexpr double k_gamma = 0.29289321881345254;                   // 1 - 1/sqrt 2
+constexpr double k_gamma = 0.29289321881345254;  // 1 - 1/sqrt 2
 constexpr double k_second_stage_history = (1 - 2 * k_gamma) / k_gamma;
 
 // Beyond this mole fraction of vapour lambda is continued linearly; a run that ends up there is redone.
 constexpr double k_highest_vapour_fraction = 0.9995;
 
-// Detector of runs that must be redone with smaller steps (README.md): water below zero per area, and temperatures outside
-// what boundary and start allow.
+// Detector of runs that must be redone with smaller steps (README.md): water below zero per area, and
+// temperatures outside what boundary and start allow.
 constexpr double k_lowest_water_kilograms_per_m2 = -0.46e-3;
 constexpr double k_below_start_kelvin = 8;
 constexpr double k_above_dew_kelvin = 15;
@@ -43,7 +43,8 @@ March::March(std::span<const Layer> stack, std::span<const GridCell> grid, doubl
     cell.has_water = layer.permeable || i == 0;
     cell.up_half = cell.down_half = 0.5 * cell.thickness;
   }
-  // The first node lies on the surface, the last of a permeable layer above an impermeable one on their interface.
+  // The first node lies on the surface, the last of a permeable layer above an impermeable one on their
+  // interface.
   cells_[0].up_half = 0;
   cells_[0].down_half = cells_[0].thickness;
   for (std::size_t i = 1; i + 1 < cells_.size(); ++i) {
@@ -61,8 +62,9 @@ March::March(std::span<const Layer> stack, std::span<const GridCell> grid, doubl
     faces_[i].heat_conductance =
         1.0 / (above.down_half / above.conductivity + below.up_half / below.conductivity);
     if (above.permeable && below.permeable) {
-      faces_[i].vapour_conductance = vapour_efficiency * k_vapour_transport /
-                                     (above.down_half / above.vapour_openness + below.up_half / below.vapour_openness);
+      faces_[i].vapour_conductance =
+          vapour_efficiency * k_vapour_transport /
+          (above.down_half / above.vapour_openness + below.up_half / below.vapour_openness);
     }
   }
 
@@ -92,8 +94,8 @@ void March::set_boundary(const Boundary& boundary) {
     dew_h_v_ = vapour_enthalpy_fit(dew);
     if (run_end_ > 0) {
       forced_ = (1.0 - dew_fraction_) * pressure_ * k_air_molar_mass /
-                (k_gas_constant * (dew + k_zero_celsius_in_kelvin)) *
-                boundary_.forced_gas_metres_per_second * boundary_.factor;
+                (k_gas_constant * (dew + k_zero_celsius_in_kelvin)) * boundary_.forced_gas_metres_per_second *
+                boundary_.factor;
     }
     highest_allowed_ = std::max(highest_allowed_, dew);
   } else {
@@ -106,8 +108,8 @@ void March::set_boundary(const Boundary& boundary) {
   }
 }
 
-// Everything that depends on the state of one cell: activity, vapour potential lambda, humidity ratio X, energy, and their
-// derivatives to temperature (_t) and water (_w).
+// Everything that depends on the state of one cell: activity, vapour potential lambda, humidity ratio X,
+// energy, and their derivatives to temperature (_t) and water (_w).
 void March::evaluate(Cell& cell) const {
   const double t = cell.temperature;
   const double w = cell.water;
@@ -329,7 +331,8 @@ void March::stage(double weight, double history) {
     }
     if (forced_ > 0 && i + 1 == run_end_) {
       exit_j = forced_ * (cell.x + cell.x_t * dt + cell.x_w * dw);
-      exit_f = forced_ * (cell.x * cell.h_v + (cell.x_t * cell.h_v + cell.x * cell.h_v_t) * dt + cell.x_w * cell.h_v * dw);
+      exit_f = forced_ * (cell.x * cell.h_v + (cell.x_t * cell.h_v + cell.x * cell.h_v_t) * dt +
+                          cell.x_w * cell.h_v * dw);
       out_j += exit_j;
       out_f += exit_f;
     }
@@ -386,7 +389,9 @@ void March::look_for_fault() {
   }
 }
 
-void March::mark(std::uint64_t choice) { branch_hash_ = (branch_hash_ ^ choice) * 1099511628211ULL; }
+void March::mark(std::uint64_t choice) {
+  branch_hash_ = (branch_hash_ ^ choice) * 1099511628211ULL;
+}
 
 double March::temperature_at(double depth_metres) const {
   double top = 0;

@@ -1,5 +1,6 @@
-// One march of heat and water through a stack: the two-unknown finite-volume scheme of README.md, one implicit step at a
-// time. A March owns its cells; it is not shared between threads. It knows nothing of paces, bugs or samples.
+// One march of heat and water through a stack: the two-unknown finite-volume scheme of README.md, one
+// implicit step at a time. A March owns its cells; it is not shared between threads. It knows nothing of
+// paces, bugs or samples.
 #pragma once
 
 #include <cstdint>
@@ -39,18 +40,19 @@ enum class MarchFault { none, not_finite, water_below_zero, temperature_out_of_r
 
 class March {
  public:
-  /// Inputs:  stack and grid of make_grid(); vapour_efficiency 0..1.5; pressure in pascal; start temperature in celsius;
+  /// Inputs:  stack and grid of make_grid(); vapour_efficiency 0..1.5; pressure in pascal; start temperature
+  /// in celsius;
   ///          start_activity 0..0.95 of the permeable layers (impermeable ones start without water).
-  March(std::span<const Layer> stack, std::span<const GridCell> grid, double vapour_efficiency, double pressure_pascal,
-        double start_celsius, double start_activity);
+  March(std::span<const Layer> stack, std::span<const GridCell> grid, double vapour_efficiency,
+        double pressure_pascal, double start_celsius, double start_activity);
 
   /// Starts a phase with new conditions on the surface.
   void set_boundary(const Boundary& boundary);
 
-  /// One step of SDIRK2 (gamma = 1 - 1/sqrt 2) with one Newton linearisation per stage; energy and water are moved by the
-  /// linearised fluxes and so conserved to rounding.
-  /// Source:  scheme: own derivation, README.md; SDIRK2: Alexander 1977 (from memory, to be checked)
-  /// Checked: treatments/steam/pass_law_test.cpp, pass_agreement_test.cpp
+  /// One step of SDIRK2 (gamma = 1 - 1/sqrt 2) with one Newton linearisation per stage; energy and water are
+  /// moved by the linearised fluxes and so conserved to rounding. Source:  scheme: own derivation, README.md;
+  /// SDIRK2: Alexander 1977 (from memory, to be checked) Checked: treatments/steam/pass_law_test.cpp,
+  /// pass_agreement_test.cpp
   void step(double seconds);
 
   /// Temperature in celsius at a depth, between nodes in proportion to the thermal resistance.
@@ -89,7 +91,8 @@ class March {
   };
   struct Face {
     double heat_conductance, vapour_conductance;
-    double j, j_ti, j_wi, j_tj, j_wj;  // water flux downwards and its derivatives to the cell above (i) and below (j)
+    double j, j_ti, j_wi, j_tj,
+        j_wj;  // water flux downwards and its derivatives to the cell above (i) and below (j)
     double f, f_ti, f_wi, f_tj, f_wj;  // energy flux
   };
 

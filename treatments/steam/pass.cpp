@@ -10,8 +10,9 @@
 namespace lastegg::steam {
 namespace {
 
-// The base schedule of a phase: `blocks` blocks of `steps` equal steps, each block's steps `ratio` times longer than the
-// last's, so that the abrupt change at the phase's start is resolved. Found by search, docs/decisions/010-steam-grid.md.
+// The base schedule of a phase: `blocks` blocks of `steps` equal steps, each block's steps `ratio` times
+// longer than the last's, so that the abrupt change at the phase's start is resolved. Found by search,
+// docs/decisions/010-steam-grid.md.
 struct Schedule {
   int blocks;
   int steps;
@@ -29,6 +30,10 @@ double first_step_seconds(const Schedule& schedule, double seconds) {
   for (int block = 0; block < schedule.blocks; ++block, growth *= schedule.ratio) sum += growth;
   return seconds / (schedule.steps * sum);
 }
+
+// A step that ends in a fault is taken again in up to this many parts before the whole pass is redone with a
+// finer schedule.
+constexpr int k_most_parts_per_step = 32;
 
 enum class PhaseKind { skirt, cover, last_skirt, gap, air };
 
@@ -53,11 +58,15 @@ std::vector<Phase> phases_of(const PassProblem& problem) {
 
 Schedule schedule_of(PhaseKind kind) {
   switch (kind) {
-    case PhaseKind::cover: return k_cover_schedule;
-    case PhaseKind::gap: return k_gap_schedule;
-    case PhaseKind::air: return k_air_schedule;
+    case PhaseKind::cover:
+      return k_cover_schedule;
+    case PhaseKind::gap:
+      return k_gap_schedule;
+    case PhaseKind::air:
+      return k_air_schedule;
     case PhaseKind::skirt:
-    case PhaseKind::last_skirt: break;
+    case PhaseKind::last_skirt:
+      break;
   }
   return k_skirt_schedule;
 }
@@ -76,13 +85,14 @@ Boundary boundary_of(const PassProblem& problem, PhaseKind kind) {
   return boundary;
 }
 
-MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid, int refine, double stop_below_celsius,
-                      bool diagnostics, PassHistory& history) {
+MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid, int refine,
+                      double stop_below_celsius, bool diagnostics, PassHistory& history) {
   March march(problem.stack, grid, problem.vapour_efficiency, problem.pressure_pascal, problem.start_celsius,
               problem.start_activity);
   march.keep_diagnostics(diagnostics);
+  const double start_vapour = diagnostics ? march.pore_vapour_kilograms_per_m2() : 0;
   history = PassHistory{};
-  history.refine_used = refine;
+  history.most_parts = refine;
   history.celsius.resize(problem.depths_metres.size());
   history.highest_celsius = problem.start_celsius;
   double now = 0;
@@ -93,7 +103,14 @@ MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid
       history.celsius[d].push_back(march.temperature_at(problem.depths_metres[d]));
     }
   };
+  const auto truncate = [&](std::size_t size) {
+    history.seconds.resize(size);
+    history.surface_celsius.resize(size);
+    for (auto& row : history.celsius) row.resize(size);
+  };
   record();
+  int parts = refine;
+  const int most_parts = refine * k_most_parts_per_step;
   for (const Phase& phase : phases_of(problem)) {
     history.phase_starts.push_back(history.seconds.size() - 1);
     march.set_boundary(boundary_of(problem, phase.kind));
@@ -102,12 +119,25 @@ MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid
     const double begin = now;
     double elapsed = 0;
     for (int block = 0; block < schedule.blocks; ++block, step *= schedule.ratio) {
-      for (int i = 0; i < schedule.steps * refine; ++i) {
-        march.step(step / refine);
-        elapsed += step / refine;
-        now = begin + elapsed;
-        if (march.fault() != MarchFault::none) return march.fault();
-        record();
+      for (int i = 0; i < schedule.steps; ++i) {
+        // One step of the schedule in `parts` equal parts; after a fault again in more parts, from where it
+        // began.
+        const March before = march;
+        const std::size_t recorded = history.seconds.size();
+        for (;; parts *= 2) {
+          for (int part = 0; part < parts && march.fault() == MarchFault::none; ++part) {
+            march.step(step / parts);
+            now = begin + elapsed + step * (part + 1) / parts;
+            record();
+          }
+          if (march.fault() == MarchFault::none) break;
+          if (parts >= most_parts) return march.fault();
+          march = before;
+          truncate(recorded);
+        }
+        elapsed += step;
+        history.most_parts = std::max(history.most_parts, parts);
+        if (parts > refine) parts /= 2;
       }
       if (phase.kind != PhaseKind::gap) {
         history.highest_celsius = std::max(history.highest_celsius, march.highest_celsius());
@@ -120,21 +150,28 @@ MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid
     if (phase.kind == PhaseKind::cover || phase.kind == PhaseKind::last_skirt) {
       history.liftoff_seconds = now;
       history.water_gain_at_liftoff_kilograms_per_m2 = march.water_gain_kilograms_per_m2();
-      if (diagnostics) history.pore_vapour_at_liftoff_kilograms_per_m2 = march.pore_vapour_kilograms_per_m2();
+      if (diagnostics) {
+        history.pore_vapour_gain_at_liftoff_kilograms_per_m2 =
+            march.pore_vapour_kilograms_per_m2() - start_vapour;
+      }
     }
   }
   history.ledger = march.ledger();
   history.activity_excess = march.activity_excess();
-  history.branches = march.branch_hash() ^ static_cast<std::uint64_t>(refine);
+  history.branches = march.branch_hash() ^ static_cast<std::uint64_t>(history.most_parts);
   return MarchFault::none;
 }
 
 const char* words(MarchFault fault) {
   switch (fault) {
-    case MarchFault::not_finite: return "the solution became infinite";
-    case MarchFault::water_below_zero: return "the water of a cell fell below zero";
-    case MarchFault::temperature_out_of_range: return "a temperature left the range that start and steam allow";
-    case MarchFault::none: break;
+    case MarchFault::not_finite:
+      return "the solution became infinite";
+    case MarchFault::water_below_zero:
+      return "the water of a cell fell below zero";
+    case MarchFault::temperature_out_of_range:
+      return "a temperature left the range that start and steam allow";
+    case MarchFault::none:
+      break;
   }
   return "no fault";
 }
@@ -151,10 +188,11 @@ Result<PassHistory> run_pass(const PassProblem& problem, const Resolution& resol
     fault = march_pass(problem, grid, refine, resolution.stop_below_celsius, diagnostics, history);
     if (fault == MarchFault::none) return history;
   }
-  return refuse({ErrorKind::out_of_domain,
-                 fmt::format("no stable solution of this pass was found with steps down to 1/{} of the usual: {}",
-                             refine / 2, words(fault)),
-                 "", "", "", ""});
+  return refuse(
+      {ErrorKind::out_of_domain,
+       fmt::format("no stable solution of this pass was found with steps down to 1/{} of the usual: {}",
+                   refine / 2 * k_most_parts_per_step, words(fault)),
+       "", "", "", ""});
 }
 
 }  // namespace lastegg::steam

@@ -1,5 +1,6 @@
-// One pass of a steam head over a stack: the phases it brings (skirt, cover, skirt, air), the march through them, and what
-// a place in the stack lived through. Plain values and pure functions; the double-precision reference of the product.
+// One pass of a steam head over a stack: the phases it brings (skirt, cover, skirt, air), the march through
+// them, and what a place in the stack lived through. Plain values and pure functions; the double-precision
+// reference of the product.
 #pragma once
 
 #include <cstdint>
@@ -38,8 +39,8 @@ struct PassProblem {
   double start_activity = 0.5;
   RoomAir air;
   int passes = 1;
-  double gap_seconds = 20;       ///< cooling between passes
-  double observe_seconds = 60;   ///< air phase after the last pass
+  double gap_seconds = 20;      ///< cooling between passes
+  double observe_seconds = 60;  ///< air phase after the last pass
   std::vector<double> depths_metres;
 };
 
@@ -47,40 +48,46 @@ struct PassProblem {
 struct Resolution {
   int cells = 32;
   int refine = 1;      ///< each step of the base schedule is cut into this many
-  int most_redos = 6;  ///< doublings of `refine` after a fault
+  int most_redos = 3;  ///< doublings of `refine` when cutting single steps did not help
   /// Stop the air phase once no cell can reach `stop_below_celsius` any more; none: run to the end.
   double stop_below_celsius = -1000;
 };
-constexpr Resolution shown_resolution() { return {.cells = 192, .refine = 8, .most_redos = 5}; }
+constexpr Resolution shown_resolution() {
+  return {.cells = 192, .refine = 8, .most_redos = 3};
+}
 
-/// The history of chosen places: times from the arrival of the leading skirt, and one row of temperatures per time.
+/// The history of chosen places: times from the arrival of the leading skirt, and one row of temperatures per
+/// time.
 struct PassHistory {
   std::vector<double> seconds;
-  std::vector<std::size_t> phase_starts;            ///< indices into seconds where the boundary changes; first is 0
-  std::vector<double> surface_celsius;              ///< per time
-  std::vector<std::vector<double>> celsius;         ///< per depth, per time
-  double liftoff_seconds = 0;                       ///< end of the last trailing skirt
+  std::vector<std::size_t> phase_starts;     ///< indices into seconds where the boundary changes; first is 0
+  std::vector<double> surface_celsius;       ///< per time
+  std::vector<std::vector<double>> celsius;  ///< per depth, per time
+  double liftoff_seconds = 0;                ///< end of the last trailing skirt
   double water_gain_at_cover_end_kilograms_per_m2 = 0;
   double water_gain_at_liftoff_kilograms_per_m2 = 0;
-  double pore_vapour_at_liftoff_kilograms_per_m2 = 0;
+  double pore_vapour_gain_at_liftoff_kilograms_per_m2 = 0;
   double highest_celsius = 0;
   Ledger ledger;
   double activity_excess = -1;
   std::uint64_t branches = 0;
-  int refine_used = 1;  ///< after redoing
+  int most_parts = 1;  ///< parts into which a step of the base schedule had to be cut
 };
 
 /// Refusals shared by all users of a pass: the model has no answer there.
-/// Errors:  bad_input with limits: stack empty, thickness, pace, dew within 0.3 K of boiling, depth outside the stack ...
+/// Errors:  bad_input with limits: stack empty, thickness, pace, dew within 0.25 K of boiling, depth outside
+/// the stack ...
 Result<void> check(const PassProblem& problem);
 
 /// Marches a pass and returns the history at the asked depths.
-/// Model:   README.md; head of length b at pace v: leading skirt s/v at f = skirt factor, cover b/v, trailing skirt s/v, then
+/// Model:   README.md; head of length b at pace v: leading skirt s/v at f = skirt factor, cover b/v, trailing
+/// skirt s/v, then
 ///          room air for observe_seconds (between passes: gap_seconds).
-/// Errors:  as check(); out_of_domain if every redo with smaller steps ended in a fault (the last fault is named).
-/// Cost:    about 0.1 ms at the default resolution, 20 ms at shown_resolution().
-/// Source:  own derivation, README.md
-/// Checked: treatments/steam/pass_reference_test.cpp, pass_law_test.cpp, pass_agreement_test.cpp
-Result<PassHistory> run_pass(const PassProblem& problem, const Resolution& resolution, bool diagnostics = false);
+/// Errors:  as check(); out_of_domain if every redo with smaller steps ended in a fault (the last fault is
+/// named). Cost:    about 0.1 ms at the default resolution, 20 ms at shown_resolution(). Source:  own
+/// derivation, README.md Checked: treatments/steam/pass_reference_test.cpp, pass_law_test.cpp,
+/// pass_agreement_test.cpp
+Result<PassHistory> run_pass(const PassProblem& problem, const Resolution& resolution,
+                             bool diagnostics = false);
 
 }  // namespace lastegg::steam

@@ -6,7 +6,8 @@
 
 namespace lastegg::steam {
 
-/// One layer. Impermeable layers let no vapour in; their porosity, tortuosity and sorption scale have no meaning.
+/// One layer. Impermeable layers let no vapour in; their porosity, tortuosity and sorption scale have no
+/// meaning.
 struct Layer {
   double thickness_metres = 0;
   double heat_capacity_joules_per_m3_kelvin = 0;  ///< dry

@@ -1,0 +1,35 @@
+// The command line. Every command is in its own file under commands/; here they are only brought together,
+// and whatever goes wrong becomes one of the exit codes that scripts rely on.
+#include <exception>
+#include <iostream>
+
+#include "apps/cli/commands/command.h"
+#include "apps/cli/files.h"
+
+int main(int argc, char** argv) {
+  using namespace lastegg::cli;
+  std::ios::sync_with_stdio(false);
+  try {
+    CLI::App app("Last Egg: heat and steam against bed bugs, planned and proven.", "lastegg");
+    app.set_version_flag("--version", LASTEGG_VERSION);
+    app.require_subcommand(1);
+    Action action;
+    add_ask(app, action);
+    add_questions(app, action);
+    add_schema(app, action);
+    add_types(app, action);
+    add_docs(app, action);
+    try {
+      app.parse(argc, argv);
+    } catch (const CLI::ParseError& problem) {
+      return app.exit(problem) == 0 ? k_done : k_bad_input;
+    }
+    const int code = action ? action() : k_bad_input;
+    std::cout.flush();
+    return std::cout.good() ? code : k_internal;
+  } catch (const std::exception& problem) {
+    lastegg::Error error;
+    error.message = problem.what();
+    return report(error);
+  }
+}

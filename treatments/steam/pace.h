@@ -1,0 +1,101 @@
+// The pace window of one edge: the fastest pace that still kills where the eggs sit and the slowest that does
+// no harm, over the weighted ensemble of everything uncertain. Plain values; pure functions.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "bugs/mortality/mortality.h"
+#include "physics/quantities/error.h"
+#include "treatments/steam/calibration.h"
+
+namespace lastegg::steam {
+
+/// A layer with the spread of its properties over real goods: standard deviations of the logarithms.
+struct UncertainLayer {
+  Layer layer;
+  double thickness_spread = 0;
+  double conductivity_spread = 0;
+  double capacity_spread = 0;
+};
+
+/// What the finish bears.
+struct HarmLimits {
+  std::optional<double> surface_celsius;    ///< none: heat alone does not harm it below 100 C
+  double seconds_allowed_above = 0;         ///< short dwell
+  double wetting_kilograms_per_m2 = 0.050;  ///< condensate with carried-over water; source: estimate
+};
+
+struct PaceProblem {
+  Calibration calibration;
+  std::string cloth_key;  ///< head + covering of this edge
+  std::string stack_key;  ///< edge kind + covering: draws the layers' properties
+  std::vector<UncertainLayer> stack;
+  double target_depth_metres = 0;  ///< deepest place where an egg may plausibly lie
+  HarmLimits harm;
+  double start_celsius = 20;
+  double start_activity = 0.5;
+  RoomAir air;
+  int passes = 1;
+  double confidence = 0.95;
+};
+
+/// Paces at which every sample is marched, m/s; between them quantities are interpolated in ln(pace).
+/// Slowest: below 2 mm/s no hand is steady (judgement). One inch per second is a member.
+constexpr std::array<double, 8> k_paces{0.002,    0.003876, 0.006201, 0.009922,
+                                        0.015875, 0.0254,   0.04064,  0.065024};
+constexpr double k_one_inch_per_second = 0.0254;
+constexpr double k_slowest_pace = 0.002;
+
+/// Scatter of a hand around its planned pace: standard deviation of the logarithm. Source: judgement.
+constexpr double k_hand_spread = 0.15;
+
+enum class FastLimit { egg, mobile, none };
+enum class SlowLimit { soak, scorch, steady_hand };
+
+struct Spread {
+  double p05, p25, p50, p75, p95;
+};
+
+/// The ensemble at one planned pace.
+struct AtPace {
+  double pace_metres_per_second = 0;
+  double lethal_share = 0;  ///< weight of the samples with R >= 2 for eggs, nymphs and unfed adults
+  double harmless_share = 0;
+  double lethal_margin = 0;  ///< log10(R/2) that `confidence` of the weight exceeds
+  double short_margin = 0;   ///< log10(R/2) that 1 - confidence of the weight exceeds
+  Spread target_celsius{};
+  Spread condensate_kilograms_per_m2{};
+  double kill_egg = 0, kill_mobile = 0, kill_engorged = 0;  ///< mean probabilities, at most 0.99
+  double soak_share = 0, scorch_share = 0;
+};
+
+struct PaceReport {
+  double fastest_metres_per_second = 0;  ///< 0: no pace kills with the asked confidence
+  double slowest_metres_per_second = 0;  ///< infinity: every pace harms
+  bool has_window() const { return fastest_metres_per_second > slowest_metres_per_second; }
+  FastLimit fast_limit = FastLimit::none;
+  SlowLimit slow_limit = SlowLimit::steady_hand;
+  std::vector<AtPace> curve;      ///< at k_paces
+  std::optional<AtPace> planned;  ///< at the recommended pace; without a window at the slowest harmless one, if any
+  double effective_samples = 0;
+  int samples = 0;
+};
+
+/// Marches every sample at every pace and reads off the window.
+/// Model:   per sample i: fastest v with R >= 2 at the target for the worst of eggs, nymphs, unfed adults and
+/// of z; slowest v
+///          with surface and condensate under their limits and the hand steady; both divided by the hand's
+///          scatter. Window = [confidence quantile of the slowest, 1 - confidence quantile of the fastest].
+/// Errors:  as run_pass().
+/// Cost:    samples x 8 passes.
+/// Source:  own derivation, README.md
+/// Checked: treatments/steam/pace_law_test.cpp
+Result<PaceReport> find_pace(const PaceProblem& problem);
+
+/// The pace to plan inside a window: its upper part, rounded down to what a hand can follow.
+double recommended_pace(double slowest_metres_per_second, double fastest_metres_per_second);
+
+}  // namespace lastegg::steam
