@@ -192,22 +192,13 @@ void Server::Parts::get(const httplib::Request& request, httplib::Response& resp
     refuse_method(request, response, "POST");
     return;
   }
-  const std::string* demo = request.path == "/demo/events.ndjson" ? &settings.demo_events
-                            : request.path == "/demo.lastegg"     ? &settings.demo_file
-                                                                  : nullptr;
-  if (demo != nullptr && !demo->empty()) {
-    response.set_header("Cache-Control", "no-cache");
-    send_bytes(response, *demo, media_type_of(request.path));
-    return;
-  }
-  const bool is_page = request.path.rfind("/api/", 0) != 0 && request.path.rfind("/demo/", 0) != 0;
+  const bool is_page = request.path.rfind("/api/", 0) != 0;
   const WebFile* file = is_page ? web_file_for(files, request.path) : nullptr;
   if (file != nullptr) {
     send_web_file(*file, request, response);
     return;
   }
-  const std::string reason = demo != nullptr ? "this server was started without the demo job"
-                             : files.empty() && is_page
+  const std::string reason = files.empty() && is_page
                                  ? "the web app is not served here: it has not been built"
                                  : "there is nothing at " + request.path;
   send_problem(response, problem_from_http(404, http_error(ErrorKind::not_found, reason, request.path)));

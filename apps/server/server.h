@@ -15,8 +15,6 @@ struct Settings {
   std::string host = "127.0.0.1";    ///< loopback: nobody else on the network reaches it
   int port = 0;                      ///< 0: any free port
   std::filesystem::path web_folder;  ///< the built web app; empty: the page is not served, questions are
-  std::string demo_events;           ///< NDJSON text served as /demo/events.ndjson; empty: no demo
-  std::string demo_file;             ///< bytes served as /demo.lastegg; empty: none
 };
 
 /// Where a server listens, read from "HOST:PORT", "[IPv6]:PORT", "HOST" or ":PORT".

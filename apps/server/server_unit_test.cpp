@@ -19,12 +19,12 @@ class RunningServer : public testing::Test {
  protected:
   void SetUp() override {
     folder_.write("index.html", "<!doctype html><title>page</title>");
+    folder_.write("demo/apartment.ndjson", "{\"id\":\"one\"}\n{\"id\":\"two\"}\n");
     folder_.write("lastegg.wasm", std::string("\0asm", 4));
     folder_.write("assets/app-1a2b.js", "export const answer = 42;");
     folder_.write("assets/app-1a2b.js.br", "packed");
     Settings settings;
     settings.web_folder = folder_.path();
-    settings.demo_events = "{\"id\":\"one\"}\n{\"id\":\"two\"}\n";
     Result<std::unique_ptr<Server>> server = Server::bind(std::move(settings));
     ASSERT_TRUE(server.has_value()) << server.error().message;
     server_ = std::move(*server);
@@ -147,7 +147,7 @@ TEST_F(RunningServer, TellsItsHealth) {
 }
 
 TEST_F(RunningServer, HandsOutTheDemoJob) {
-  const httplib::Result demo = client().Get("/demo/events.ndjson");
+  const httplib::Result demo = client().Get("/demo/apartment.ndjson");
   ASSERT_TRUE(demo);
   EXPECT_EQ(demo->status, 200);
   EXPECT_EQ(demo->body, "{\"id\":\"one\"}\n{\"id\":\"two\"}\n");
@@ -262,15 +262,11 @@ TEST(Server, WithoutAPageStillAnswers) {
   std::thread runner([&] { (*server)->run(); });
   httplib::Client client("127.0.0.1", (*server)->port());
   const httplib::Result page = client.Get("/");
-  const httplib::Result demo = client.Get("/demo/events.ndjson");
   (*server)->stop();
   runner.join();
   ASSERT_TRUE(page);
   EXPECT_EQ(page->status, 404);
   EXPECT_NE(page->body.find("has not been built"), std::string::npos) << page->body;
-  ASSERT_TRUE(demo);
-  EXPECT_EQ(demo->status, 404);
-  EXPECT_NE(demo->body.find("without the demo job"), std::string::npos) << demo->body;
 }
 
 TEST(Listen, ReadsHostAndPort) {
