@@ -3,7 +3,7 @@
 namespace lastegg {
 
 const std::vector<Question>& questions() {
-  static const std::vector<Question> table = {};
+  static const std::vector<Question> table = {saturation_question(), conduction_question()};
   return table;
 }
 

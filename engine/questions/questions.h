@@ -4,4 +4,9 @@
 
 #include "engine/question.h"
 
-namespace lastegg {}  // namespace lastegg
+namespace lastegg {
+
+const Question& saturation_question();
+const Question& conduction_question();
+
+}  // namespace lastegg
