@@ -1,8 +1,8 @@
 #!/usr/bin/python3
 """Asks every example with the command, and fails on one that is refused or that lacks its answer's frame.
 
-Usage: tools/check_examples.py PROGRAM. An example examples/QUESTION.json or examples/QUESTION.WORDS.json asks QUESTION;
-every question has one at least. The answers are checked against their JSON Schemas under schema/.
+Usage: tools/check_examples.py PROGRAM. An example named after a question ("pace.json", "pace.leather.json") asks it;
+every question has one at least. Requests and answers are checked against the JSON Schemas that the command wrote.
 """
 import json
 import subprocess
