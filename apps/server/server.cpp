@@ -26,6 +26,8 @@ constexpr std::size_t k_worker_threads = 64;
 constexpr int k_keep_alive_seconds = 1;
 constexpr int k_read_seconds = 5;
 constexpr int k_write_seconds = 10;
+// Connections that may wait to be taken up; the library's five make a burst of clients wait a second each.
+constexpr int k_waiting_connections = 128;
 // How much of a body that is too large is still read, so that the refusal reaches a client that is still
 // sending.
 constexpr std::size_t k_drained_bytes = 4 * k_longest_request_bytes;
@@ -168,10 +170,16 @@ bool is_loopback(const std::string& host) {
   return host == "localhost" || host == "::1" || host.rfind("127.", 0) == 0;
 }
 
+// The library's server, whose queue of waiting connections can be made longer.
+class Listener : public httplib::Server {
+ public:
+  bool widen_queue() { return ::listen(svr_sock_, k_waiting_connections) == 0; }
+};
+
 struct Server::Parts {
   Settings settings;
   WebFiles files;
-  httplib::Server http;
+  Listener http;
   int port = 0;
   std::atomic<bool> stopping{false};
   std::atomic<bool> inside_run{false};
@@ -268,8 +276,9 @@ Result<std::unique_ptr<Server>> Server::bind(Settings settings) {
   const std::string& host = parts->settings.host;
   const int wanted = parts->settings.port;
   errno = 0;
-  const bool bound = wanted == 0 ? (parts->port = parts->http.bind_to_any_port(host)) > 0
-                                 : parts->http.bind_to_port(host, wanted);
+  bool bound = wanted == 0 ? (parts->port = parts->http.bind_to_any_port(host)) > 0
+                           : parts->http.bind_to_port(host, wanted);
+  bound = bound && parts->http.widen_queue();
   if (!bound) {
     const int reason = errno;
     const std::string why = reason == EADDRINUSE ? "another program already listens there"
