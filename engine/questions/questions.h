@@ -8,5 +8,6 @@ namespace lastegg {
 
 const Question& saturation_question();
 const Question& conduction_question();
+const Question& furniture_question();
 
 }  // namespace lastegg
