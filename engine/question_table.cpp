@@ -3,7 +3,8 @@
 namespace lastegg {
 
 const std::vector<Question>& questions() {
-  static const std::vector<Question> table = {saturation_question(), conduction_question()};
+  static const std::vector<Question> table = {saturation_question(), conduction_question(), furniture_question(),
+                                              fold_events_question()};
   return table;
 }
 

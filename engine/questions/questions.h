@@ -9,5 +9,6 @@ namespace lastegg {
 const Question& saturation_question();
 const Question& conduction_question();
 const Question& furniture_question();
+const Question& fold_events_question();
 
 }  // namespace lastegg
