@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 
-const k_path = process.env.LASTEGG_CHROMIUM ?? '/usr/bin/chromium';
-const k_arguments = [
+export const k_path = process.env.LASTEGG_CHROMIUM ?? '/usr/bin/chromium';
+export const k_arguments = [
   '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync',
 ];
 export const k_phone = { width: 390, height: 844 };

@@ -69,8 +69,8 @@ export function fromSmall(value: number, units: Units): number {
   return units.length === 'mm' ? value / 1000 : value * k_inch_metres;
 }
 
-export function minutes(seconds: number): string {
-  return seconds < 90 ? `${Math.max(1, Math.round(seconds))} s` : `${Math.round(seconds / 60)} min`;
+export function minutes(seconds: number): Shown {
+  return seconds < 90 ? { text: String(Math.round(seconds)), unit: 's' } : { text: String(Math.round(seconds / 60)), unit: 'min' };
 }
 
 /** A probability as people count: "97 in 100", never 100 in 100 and never above 99. */

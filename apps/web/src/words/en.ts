@@ -192,6 +192,7 @@ export const en = {
     item: 'Item',
     noItem: 'No item yet. Add one under Inspect.',
     all: 'all edges',
+    floor: 'floor',
     behind: 'Look behind the head. A live bug there: pass again.',
     cautionSteam: 'Steam burns. Outlets and electronics are never steamed. Unknown finish: hidden spot test first.',
     curve: 'Share of cases against pace',
