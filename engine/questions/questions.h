@@ -8,6 +8,10 @@ namespace lastegg {
 
 const Question& saturation_question();
 const Question& conduction_question();
+const Question& pass_question();
+const Question& fold_test_question();
+const Question& pace_question();
+const Question& plan_question();
 const Question& furniture_question();
 const Question& fold_events_question();
 
