@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <string_view>
+#include <utility>
 
 #include "engine/calibration_json.h"
 #include "engine/pace_words.h"
@@ -57,9 +59,21 @@ void tighten(Finish& finish, const DamageLimit& limit) {
   finish.seconds_allowed = limit.seconds_allowed ? limit.seconds_allowed->value : 0;
 }
 
+// Finishes of wood as furniture names them, and the damage limit that stands for each; bare and unknown wood have none.
+constexpr std::pair<std::string_view, std::string_view> k_wood_finishes[] = {
+    {"wax", "beeswax"},           {"shellac", "shellac"},   {"lacquer", "nitrocellulose_lacquer"},
+    {"varnish", "catalysed_varnish"}, {"paint", "alkyd_paint"}};
+
 Result<Finish> finish_of(const Covering& covering, const std::optional<std::string>& named) {
+  if (named == "bare" || named == "oil" || named == "unknown") {
+    return Finish{"this finish", "try a hidden spot first", HarmAction::hidden_test, std::nullopt, 0};
+  }
   if (named) {
-    const auto limit = find_damage_limit(*named);
+    std::string key = *named;
+    for (const auto& [finish, limit] : k_wood_finishes) {
+      if (finish == key) key = limit;
+    }
+    const auto limit = find_damage_limit(key);
     if (!limit) return refuse(limit.error());
     Finish finish{limit->title, limit->effect, limit->action, std::nullopt, 0};
     if (finish.action == HarmAction::short_dwell) tighten(finish, *limit);
@@ -260,7 +274,7 @@ Shape edge_shape() {
                  with_default("fill", choice({{"batting_foam", "batting over foam"}, {"foam", "foam"}, {"wood", "wood"}, {"none", "nothing"}},
                                              "what lies behind the covering"),
                               "batting_foam"),
-                 optional("finish", text("key of the damage limits, if the finish is known")),
+                 optional("finish", text("a finish of wood as furniture names it, or a key of the damage limits")),
                  optional("stack", stack_shape("the layers themselves, if known; then target_depth_metres too")),
                  optional("target_depth_metres", number(Unit::metre, "deepest place where an egg may lie").above(0).at_most(0.2))},
                 "an edge, as furniture gives it in `treat`");

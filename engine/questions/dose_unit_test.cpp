@@ -28,7 +28,10 @@ Json result_of(const std::string& text) {
 
 std::vector<std::string> warnings_of(const std::string& text) {
   std::vector<std::string> codes;
-  for (const Warning& warning : answer_to(text)->warnings) codes.push_back(warning.code);
+  const auto answer = answer_to(text);
+  EXPECT_TRUE(answer) << text;
+  if (!answer) return codes;
+  for (const Warning& warning : answer->warnings) codes.push_back(warning.code);
   return codes;
 }
 

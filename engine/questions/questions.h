@@ -15,5 +15,6 @@ const Question& fold_test_question();
 const Question& pace_question();
 const Question& furniture_question();
 const Question& plan_question();
+const Question& fold_events_question();
 
 }  // namespace lastegg
