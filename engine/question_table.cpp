@@ -3,7 +3,8 @@
 namespace lastegg {
 
 const std::vector<Question>& questions() {
-  static const std::vector<Question> table = {fold_events_question()};
+  static const std::vector<Question> table = {saturation_question(), conduction_question(),
+                                              fold_events_question()};
   return table;
 }
 

@@ -6,6 +6,8 @@
 
 namespace lastegg {
 
+const Question& saturation_question();
+const Question& conduction_question();
 const Question& fold_events_question();
 
 }  // namespace lastegg

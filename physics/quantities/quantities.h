@@ -71,6 +71,7 @@ using HeatingRate = Quantity<0, -1, 0, 1>;
 using Pressure = Quantity<-1, -2, 1, 0>;
 using Energy = Quantity<2, -2, 1, 0>;
 using Power = Quantity<2, -3, 1, 0>;
+using EnergyPerArea = Quantity<0, -2, 1, 0>;
 using HeatFlux = Quantity<0, -3, 1, 0>;
 using HeatTransferCoefficient = Quantity<0, -3, 1, -1>;
 using ThermalConductivity = Quantity<1, -3, 1, -1>;
@@ -184,6 +185,9 @@ constexpr Power watts(double value) {
 constexpr HeatFlux watts_per_m2(double value) {
   return HeatFlux::from_si(value);
 }
+constexpr EnergyPerArea joules_per_m2(double value) {
+  return EnergyPerArea::from_si(value);
+}
 constexpr HeatTransferCoefficient watts_per_m2_kelvin(double value) {
   return HeatTransferCoefficient::from_si(value);
 }
@@ -271,6 +275,9 @@ constexpr double in_watts(Power value) {
   return value.si();
 }
 constexpr double in_watts_per_m2(HeatFlux value) {
+  return value.si();
+}
+constexpr double in_joules_per_m2(EnergyPerArea value) {
   return value.si();
 }
 constexpr double in_watts_per_m2_kelvin(HeatTransferCoefficient value) {

@@ -273,6 +273,7 @@ const std::vector<UnitFacts>& all_units() {
        {0, 3, -1, 1, 0},
        {1, 1},
        {"m2 K/W", "h ft2 F/Btu"}},
+      {Unit::joule_per_m2, "joules per m2", "J/m2", {0, -2, 1, 0, 0}, {1, 1}, {"J/m2", "kJ/m2", "MJ/m2"}},
       {Unit::joule_per_kelvin,
        "joules per kelvin",
        "J/K",

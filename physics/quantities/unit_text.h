@@ -38,6 +38,7 @@ enum class Unit {
   watt_per_m2_kelvin,
   watt_per_metre_kelvin,
   square_metre_kelvin_per_watt,
+  joule_per_m2,
   joule_per_kelvin,
   joule_per_m3_kelvin,
   joule_per_kilogram,

@@ -83,6 +83,16 @@ Result<Objective> objective(const FoldTest& test, const Scores& scores) {
   return out;
 }
 
+// Normalised weights of unnormalised logarithms.
+std::vector<double> weights_of_logs(const std::vector<double>& logs) {
+  const double largest = *std::max_element(logs.begin(), logs.end());
+  std::vector<double> weights(logs.size());
+  double sum = 0;
+  for (std::size_t i = 0; i < logs.size(); ++i) sum += weights[i] = numerics::exp(logs[i] - largest);
+  for (double& weight : weights) weight /= sum;
+  return weights;
+}
+
 struct Curvature {
   Vector gradient;  // of half the objective
   Matrix hessian;   // Gauss-Newton
@@ -147,6 +157,20 @@ Scores calibrated_scores(const Calibration& calibration, const std::string& clot
     scores[3] = SobolStream(cloth_key, 1).normal(index);
   }
   return scores;
+}
+
+DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i) {
+  const HeadOnCloth drawn = head_on_cloth(calibrated_scores(calibration, cloth_key, i), calibration.pressure_pascal,
+                                          calibration.towel);
+  if (calibration.known_head) {
+    return {*calibration.known_head, calibration.known_vapour_efficiency.value_or(drawn.vapour_efficiency)};
+  }
+  return {{.length_metres = calibration.head_length_metres,
+           .dew_celsius = drawn.dew_celsius,
+           .film_watts_per_m2_kelvin = drawn.film_watts_per_m2_kelvin,
+           .flux_cap_watts_per_m2 = flux_cap_watts_per_m2(calibration.towel),
+           .forced_gas_metres_per_second = drawn.forced_gas_metres_per_second},
+          drawn.vapour_efficiency};
 }
 
 Result<std::vector<double>> expected_peaks(const FoldTest& test, const Scores& scores) {

@@ -3,6 +3,7 @@
 // draws, so nothing is resampled. Plain values; pure functions.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -47,6 +48,8 @@ struct Calibration {
       factor{};                 ///< lower triangle L: scores = mode + L xi
   std::vector<double> weights;  ///< per sample, sum 1
   double effective_samples = 0;
+  std::optional<Head> known_head;                 ///< a head whose effect is known: its values replace the drawn ones
+  std::optional<double> known_vapour_efficiency;  ///< with known_head: the cloth's, if known too
 };
 
 /// The prior as a calibration of `samples` equal weights.
@@ -56,6 +59,13 @@ Calibration prior_calibration(const std::string& head_key, const std::string& cl
 /// Sample i of a calibration: its scores. With `cloth_key` of another covering the last two come from their
 /// prior again.
 Scores calibrated_scores(const Calibration& calibration, const std::string& cloth_key, int i);
+
+/// Sample i of a calibration as a head on a cloth, and the vapour efficiency of that cloth.
+struct DrawnHead {
+  Head head;
+  double vapour_efficiency;
+};
+DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i);
 
 /// What the model expects the probe to show for each reading, in celsius, at given scores.
 Result<std::vector<double>> expected_peaks(const FoldTest& test, const Scores& scores);

@@ -84,16 +84,11 @@ Stack drawn_stack(const PaceProblem& problem, std::uint32_t i) {
 Result<SampleCurve> march_sample(const PaceProblem& problem, int i) {
   const auto index = static_cast<std::uint32_t>(i);
   const Calibration& calibration = problem.calibration;
-  const HeadOnCloth head = head_on_cloth(calibrated_scores(calibration, problem.cloth_key, i),
-                                         calibration.pressure_pascal, calibration.towel);
+  const DrawnHead drawn = drawn_head(calibration, problem.cloth_key, i);
   PassProblem pass;
-  pass.head = {.length_metres = calibration.head_length_metres,
-               .dew_celsius = head.dew_celsius,
-               .film_watts_per_m2_kelvin = head.film_watts_per_m2_kelvin,
-               .flux_cap_watts_per_m2 = flux_cap_watts_per_m2(calibration.towel),
-               .forced_gas_metres_per_second = head.forced_gas_metres_per_second};
+  pass.head = drawn.head;
   pass.stack = drawn_stack(problem, index);
-  pass.vapour_efficiency = head.vapour_efficiency;
+  pass.vapour_efficiency = drawn.vapour_efficiency;
   pass.pressure_pascal = calibration.pressure_pascal;
   pass.start_celsius = problem.start_celsius;
   pass.start_activity = problem.start_activity;
@@ -255,6 +250,8 @@ Result<PaceReport> find_pace(const PaceProblem& problem) {
   if (report.has_window()) {
     report.planned =
         ensemble.at(recommended_pace(report.slowest_metres_per_second, report.fastest_metres_per_second));
+  } else if (report.slowest_metres_per_second <= k_paces.back()) {
+    report.planned = ensemble.at(report.slowest_metres_per_second);
   }
   return report;
 }

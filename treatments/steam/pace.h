@@ -79,7 +79,7 @@ struct PaceReport {
   FastLimit fast_limit = FastLimit::none;
   SlowLimit slow_limit = SlowLimit::steady_hand;
   std::vector<AtPace> curve;      ///< at k_paces
-  std::optional<AtPace> planned;  ///< at the recommended pace, when there is a window
+  std::optional<AtPace> planned;  ///< at the recommended pace; without a window at the slowest harmless one, if any
   double effective_samples = 0;
   int samples = 0;
 };

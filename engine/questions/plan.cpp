@@ -1,0 +1,132 @@
+// Question `plan`: a pace for every edge of the items, top to bottom, and the minutes they take.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+
+#include "engine/ask.h"
+#include "engine/edge_pace.h"
+#include "engine/questions/questions.h"
+#include "engine/request_values.h"
+
+namespace lastegg {
+namespace {
+
+using namespace shape;
+
+Shape request_shape() {
+  std::vector<Field> fields = pace_kit_fields();
+  fields.push_back(field("items", list(furniture_question().request, "request of the question furniture").items(1, 40)));
+  Shape request = object(std::move(fields), "a kit and the items of a dwelling");
+  add_pace_kit_choice(request);
+  return request;
+}
+
+Shape answer_shape() {
+  std::vector<Field> edge{field("item_index", integer("item, from 0")), field("id", text("edge of the item")),
+                          field("title", text("name of the edge")), field("part", text("part of the item")),
+                          field("length_metres", number(Unit::metre, "length")),
+                          field("height_metres", number(Unit::metre, "mean height above the floor")),
+                          field("in_sight", flag("seen without moving the item")),
+                          field("seconds", number(Unit::second, "time for all passes, without changes of place; null without a pace").or_null()),
+                          field("pace_index", integer("which entry of `paces` is its pace"))};
+  return object(
+      {field("items", list(object({field("title", text("name of the item")), field("edges", integer("edges of the item")),
+                                   field("edges_with_window", integer("of them with a pace"))},
+                                  "one item"),
+                           "items as given")),
+       field("edges", list(object(std::move(edge), "one edge"), "item by item, top to bottom")),
+       field("paces", list(object(pace_answer_fields(), "a pace answer"), "the different answers; edges alike share one")),
+       field("edges_with_window", integer("edges with a pace")), field("edge_count", integer("all edges")),
+       field("share_with_window", ratio("share of edges with a pace")),
+       field("length_with_window_metres", number(Unit::metre, "their length")), field("length_metres", number(Unit::metre, "of all edges")),
+       field("minutes", number(Unit::minute, "for all edges with a pace, without changes of place")),
+       field("summary", text("one sentence"))},
+      "the plan");
+}
+
+Result<Answer> solve(const Json& request) {
+  auto basis = read_pace_basis(request);
+  if (!basis) return refuse(basis.error());
+  const EdgeSettings settings = read_edge_settings(request);
+  Answer answer;
+  answer.warnings = basis->warnings;
+  Json& out = answer.result;
+  out["items"] = Json::array();
+  out["edges"] = Json::array();
+  out["paces"] = Json::array();
+  std::map<std::string, int> known;  // treatment of an edge -> index of its pace
+  int with_window = 0, count = 0;
+  double length = 0, length_with_window = 0, seconds = 0;
+  const Json& items = request.at("items");
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    const auto furniture = furniture_question().solve(items[i]);
+    if (!furniture) {
+      Error error = furniture.error();
+      error.where = fmt::format("/items/{}{}", i, error.where);
+      return refuse(error);
+    }
+    std::vector<const Json*> edges;
+    for (const Json& edge : furniture->result.at("edges")) edges.push_back(&edge);
+    std::stable_sort(edges.begin(), edges.end(), [](const Json* a, const Json* b) {
+      return number_of(*a, "height_metres") > number_of(*b, "height_metres");
+    });
+    int item_with_window = 0;
+    for (const Json* edge : edges) {
+      const std::string treatment = edge->at("treat").dump();
+      auto entry = known.find(treatment);
+      if (entry == known.end()) {
+        auto read_edge = read(edge_shape(), edge->at("treat"));
+        if (!read_edge) return refuse(read_edge.error());
+        auto pace = pace_of_edge(*basis, *read_edge, settings, fmt::format("/items/{}", i));
+        if (!pace) return refuse(pace.error());
+        entry = known.emplace(treatment, static_cast<int>(out["paces"].size())).first;
+        out["paces"].push_back(std::move(*pace));
+      }
+      const Json& pace = out["paces"][static_cast<std::size_t>(entry->second)];
+      const double edge_length = number_of(*edge, "length_metres");
+      Json row{{"item_index", i},
+               {"id", edge->at("id")},
+               {"title", edge->at("title")},
+               {"part", edge->at("part")},
+               {"length_metres", edge_length},
+               {"height_metres", edge->at("height_metres")},
+               {"in_sight", edge->at("in_sight")},
+               {"seconds", nullptr},
+               {"pace_index", entry->second}};
+      ++count;
+      length += edge_length;
+      if (const auto recommended = number_if(pace, "recommended_metres_per_second")) {
+        const double edge_seconds = pace.at("passes").get<int>() * edge_length / *recommended;
+        row["seconds"] = edge_seconds;
+        seconds += edge_seconds;
+        length_with_window += edge_length;
+        ++with_window;
+        ++item_with_window;
+      }
+      out["edges"].push_back(std::move(row));
+    }
+    out["items"].push_back(
+        {{"title", furniture->result.at("title")}, {"edges", edges.size()}, {"edges_with_window", item_with_window}});
+  }
+  out["edges_with_window"] = with_window;
+  out["edge_count"] = count;
+  out["share_with_window"] = count > 0 ? static_cast<double>(with_window) / count : 0.0;
+  out["length_with_window_metres"] = length_with_window;
+  out["length_metres"] = length;
+  out["minutes"] = seconds / 60;
+  out["summary"] = fmt::format("{} of {} edges have a pace ({:.1f} of {:.1f} m); at these paces they take {:.0f} minutes of steaming.",
+                               with_window, count, length_with_window, length, seconds / 60);
+  answer.data_keys = {"coverings/1", "damage_limits/1", "dimensions/1", "edge_kinds/1", "materials/1", "mortality/1"};
+  return answer;
+}
+
+}  // namespace
+
+const Question& plan_question() {
+  static const Question question{"plan", "A pace or a reason for every edge of the items, top to bottom, with the minutes they take.",
+                                 request_shape(), answer_shape(), solve};
+  return question;
+}
+
+}  // namespace lastegg
