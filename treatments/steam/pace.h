@@ -78,8 +78,9 @@ struct PaceReport {
   bool has_window() const { return fastest_metres_per_second > slowest_metres_per_second; }
   FastLimit fast_limit = FastLimit::none;
   SlowLimit slow_limit = SlowLimit::steady_hand;
-  std::vector<AtPace> curve;      ///< at k_paces
-  std::optional<AtPace> planned;  ///< at the recommended pace; without a window at the slowest harmless one, if any
+  std::vector<AtPace> curve;  ///< at k_paces
+  std::optional<AtPace>
+      planned;  ///< at the recommended pace; without a window at the slowest harmless one, if any
   double effective_samples = 0;
   int samples = 0;
 };
