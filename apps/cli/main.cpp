@@ -20,6 +20,7 @@ int main(int argc, char** argv) {
     add_types(app, action);
     add_docs(app, action);
     add_job(app, action);
+    add_serve(app, action);
     try {
       app.parse(argc, argv);
     } catch (const CLI::ParseError& problem) {

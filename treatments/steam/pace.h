@@ -90,7 +90,7 @@ struct PaceReport {
 ///          with surface and condensate under their limits and the hand steady; both divided by the hand's
 ///          scatter. Window = [confidence quantile of the slowest, 1 - confidence quantile of the fastest].
 /// Errors:  as run_pass().
-/// Cost:    samples x 8 passes.
+/// Cost:    samples x 6 passes.
 /// Source:  own derivation, README.md
 /// Checked: treatments/steam/pace_law_test.cpp
 Result<PaceReport> find_pace(const PaceProblem& problem);

@@ -189,8 +189,8 @@ std::vector<std::string> words_of(const ReadFoldTest& read, const Json& posterio
                               dew.at("p95").get<double>()));
   double fastest = 0;
   int layers = 0;
+  for (const LayeredPoint& p : points) layers = std::max(layers, p.layers);
   for (const LayeredPoint& p : points) {
-    layers = std::max(layers, p.layers);
     if (p.layers == layers && p.point.lethal_share >= k_sure) fastest = std::max(fastest, p.point.pace_metres_per_second);
   }
   words.push_back(fastest > 0 ? fmt::format("Under {} {} of this fold it kills eggs with 95 % confidence at {:.0f} mm/s and slower.",
