@@ -26,6 +26,7 @@ constexpr double k_near_limit = 0.03;                     // |log10(R/2)| within
 constexpr double k_glide_pace = 0.010;                    // slower: place, hold, move (judgement)
 constexpr int k_tried_samples = 128;                      // alternatives are looked at with a preview's ensemble
 constexpr double k_damp_activity = 0.9;
+constexpr double k_pass_nearest_boiling_kelvin = 0.31;     // what the question pass accepts, and a little
 constexpr double k_larger_head = 1.5;
 constexpr double k_cooling_gap_passes = 2;
 
@@ -158,7 +159,50 @@ Json no_pace(const PaceBasis& basis, const std::string& harm, const Json& why, c
           {"effective_samples", 0},
           {"samples", 0},
           {"curve", Json::array()},
+          {"middle_case", nullptr},
           {"one_inch_per_second", nullptr}};
+}
+
+// The median of everything uncertain, as a request of the question `pass`.
+Json middle_case(const steam::PaceProblem& problem, double pace) {
+  const steam::DrawnHead median = steam::median_head(problem.calibration, problem.cloth_key);
+  Json stack = Json::array();
+  std::vector<steam::Layer> layers;
+  double above = 0;
+  if (problem.calibration.towel == steam::Towel::laid) {
+    layers.push_back(steam::laid_towel());
+    above = layers.front().thickness_metres;
+  }
+  for (const steam::UncertainLayer& uncertain : problem.stack) layers.push_back(uncertain.layer);
+  for (const steam::Layer& layer : layers) {
+    Json row{{"thickness_metres", layer.thickness_metres},
+             {"heat_capacity_joules_per_m3_kelvin", layer.heat_capacity_joules_per_m3_kelvin},
+             {"conductivity_watts_per_metre_kelvin", layer.conductivity_watts_per_metre_kelvin},
+             {"permeable", layer.permeable}};
+    if (layer.permeable) {
+      row["porosity"] = layer.porosity;
+      row["tortuosity"] = layer.tortuosity;
+      row["sorption_scale_kilograms_per_m3"] = layer.sorption_scale_kilograms_per_m3;
+    }
+    stack.push_back(std::move(row));
+  }
+  const double hottest = steam::boiling_celsius(problem.calibration.pressure_pascal) - k_pass_nearest_boiling_kelvin;
+  return {{"head",
+           {{"length_metres", median.head.length_metres},
+            {"dew_celsius", std::min(median.head.dew_celsius, hottest)},
+            {"film_watts_per_m2_kelvin", median.head.film_watts_per_m2_kelvin},
+            {"flux_cap_watts_per_m2", median.head.flux_cap_watts_per_m2},
+            {"forced_gas_metres_per_second", median.head.forced_gas_metres_per_second},
+            {"skirt_length_metres", median.head.skirt_length_metres},
+            {"skirt_factor", median.head.skirt_factor},
+            {"pace_metres_per_second", pace}}},
+          {"stack", stack},
+          {"vapour_efficiency", median.vapour_efficiency},
+          {"pressure_pascal", problem.calibration.pressure_pascal},
+          {"start_celsius", problem.start_celsius},
+          {"start_activity", problem.start_activity},
+          {"passes", problem.passes},
+          {"depths_metres", Json::array({above + problem.target_depth_metres})}};
 }
 
 }  // namespace
@@ -276,7 +320,9 @@ Shape edge_shape() {
                               "batting_foam"),
                  optional("finish", text("a finish of wood as furniture names it, or a key of the damage limits")),
                  optional("stack", stack_shape("the layers themselves, if known; then target_depth_metres too")),
-                 optional("target_depth_metres", number(Unit::metre, "deepest place where an egg may lie").above(0).at_most(0.2))},
+                 optional("target_depth_metres", number(Unit::metre, "deepest place where an egg may lie").above(0).at_most(0.2)),
+                 optional("wetting_limit_grams_per_m2",
+                          number(Unit::gram_per_m2, "by a hidden-spot wetting test of this covering").at_least(5).at_most(500))},
                 "an edge, as furniture gives it in `treat`");
 }
 
@@ -334,6 +380,8 @@ std::vector<Field> pace_answer_fields() {
                                            .or_null()),
           field("effective_samples", ratio("samples that the weights leave")), field("samples", integer("size of the ensemble")),
           field("curve", list(one_pace, "over pace")),
+          field("middle_case", anything("the median case at the recommended pace (else one inch per second), as a request of the question "
+                                        "pass; its depths are for the asker to choose")),
           field("one_inch_per_second",
                 object({field("target_celsius", spread_shape(Unit::celsius, "peak where the eggs are")), field("lethal_share", ratio("weight that kills")),
                         field("condensate_grams_per_m2", number(Unit::gram_per_m2, "median")), field("text", text("in words"))},
@@ -393,7 +441,9 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   problem.calibration = calibration;
   problem.cloth_key = cloth_key(basis.machine, basis.head, covering_key);
   problem.stack_key = "stack|" + kind + "|" + covering_key;
-  problem.harm.wetting_kilograms_per_m2 = settings.wetting_limit_grams_per_m2 / 1e3;
+  const auto wetting_test = number_if(edge, "wetting_limit_grams_per_m2");
+  const double wetting_limit = wetting_test.value_or(settings.wetting_limit_grams_per_m2);
+  problem.harm.wetting_kilograms_per_m2 = wetting_limit / 1e3;
   problem.harm.surface_celsius = finish->surface_celsius;
   problem.harm.seconds_allowed_above = finish->seconds_allowed;
   problem.start_celsius = settings.start_celsius;
@@ -412,7 +462,8 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
                         .tested_here = calibration.tested && basis.coverings[calibration_for(basis, covering_key)] == covering_key,
                         .kind = kind,
                         .covering = covering->title,
-                        .wetting_limit_grams_per_m2 = settings.wetting_limit_grams_per_m2,
+                        .wetting_limit_grams_per_m2 = wetting_limit,
+                        .wetting_tested = wetting_test.has_value(),
                         .target_depth_metres = problem.target_depth_metres,
                         .confidence = settings.confidence};
 
@@ -428,6 +479,7 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
                                 {"lethal_share", inch->lethal_share},
                                 {"condensate_grams_per_m2", 1e3 * inch->condensate_kilograms_per_m2.p50},
                                 {"text", inch_words(*inch)}};
+  out["middle_case"] = middle_case(problem, report->has_window() ? report->planned->pace_metres_per_second : steam::k_one_inch_per_second);
   out["limited_by"] = {{"low", low_word(report->slow_limit)}, {"high", high_word(report->fast_limit)}};
 
   if (!report->has_window() || !enough) {

@@ -14,7 +14,8 @@ double millimetres_per_second(double metres_per_second) { return 1e3 * metres_pe
 std::string harm_words(const PaceWords& words, steam::SlowLimit limit) {
   switch (limit) {
     case steam::SlowLimit::soak:
-      return fmt::format("water left in the covering (limit {:g} g/m2, an estimate)", words.wetting_limit_grams_per_m2);
+      return fmt::format("water left in the covering (limit {:g} g/m2, {})", words.wetting_limit_grams_per_m2,
+                         words.wetting_tested ? "by its wetting test" : "an estimate");
     case steam::SlowLimit::scorch: return "the heat its surface bears";
     case steam::SlowLimit::steady_hand: break;
   }

@@ -19,6 +19,7 @@ struct PaceWords {
   bool tested_here = false;  ///< readings were made in this covering
   std::string kind, covering;
   double wetting_limit_grams_per_m2 = 50;
+  bool wetting_tested = false;
   double target_depth_metres = 0;
   double confidence = 0.95;
 };

@@ -67,6 +67,9 @@ struct DrawnHead {
 };
 DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i);
 
+/// The head and cloth at the middle of a calibration; in another covering the cloth's prior median.
+DrawnHead median_head(const Calibration& calibration, const std::string& cloth_key);
+
 /// What the model expects the probe to show for each reading, in celsius, at given scores.
 Result<std::vector<double>> expected_peaks(const FoldTest& test, const Scores& scores);
 
