@@ -1,6 +1,6 @@
 // Orthographic projection of an item's faces and edges, like a workshop drawing: x right, y down on screen, depth towards
 // the viewer positive. Pure geometry of a picture; no quantity of the job is computed here.
-import type { Edge, Face, Furniture, Point } from '../engine/types';
+import type { Edge, Face, Furniture, Point } from '../engine/shapes';
 
 export interface View { yaw: number; pitch: number }
 export interface Spot { x: number; y: number; depth: number }
