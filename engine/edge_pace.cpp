@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "engine/calibration_json.h"
 #include "engine/pace_words.h"
@@ -33,15 +34,44 @@ Shape verdict_shape(std::string text) {
                 std::move(text));
 }
 
-// Contact and escape: of the mobile stages that the heat would kill, only this share is met (Puckett et al. 2013: 88-94 % of
-// nymphs and adults, all eggs).
-double met(bugs::Stage stage) { return bugs::contact_share(stage); }
-
 std::string verdict_of(const steam::AtPace& at, bool enough) {
   if (!enough) return "not_proven";
   if (at.lethal_margin > k_near_limit) return "lethal";
   if (at.short_margin < -k_near_limit) return "short";
   return "not_proven";
+}
+
+// What the surface bears, from the finish that was named or else from the covering.
+struct Finish {
+  std::string title, effect;
+  HarmAction action = HarmAction::hidden_test;
+  std::optional<double> surface_celsius;
+  double seconds_allowed = 0;
+};
+
+void tighten(Finish& finish, const DamageLimit& limit) {
+  if (!limit.limit_celsius) return;
+  const double celsius = limit.limit_celsius->value;
+  if (finish.surface_celsius && *finish.surface_celsius <= celsius) return;
+  finish.surface_celsius = celsius;
+  finish.seconds_allowed = limit.seconds_allowed ? limit.seconds_allowed->value : 0;
+}
+
+Result<Finish> finish_of(const Covering& covering, const std::optional<std::string>& named) {
+  if (named) {
+    const auto limit = find_damage_limit(*named);
+    if (!limit) return refuse(limit.error());
+    Finish finish{limit->title, limit->effect, limit->action, std::nullopt, 0};
+    if (finish.action == HarmAction::short_dwell) tighten(finish, *limit);
+    return finish;
+  }
+  Finish finish{covering.title, covering.reason, covering.action, std::nullopt, 0};
+  for (const std::string& key : covering.damage_limits) {
+    const auto limit = find_damage_limit(key);
+    if (!limit) return refuse(limit.error());
+    if (limit->action == HarmAction::short_dwell) tighten(finish, *limit);
+  }
+  return finish;
 }
 
 Json curve_json(const steam::AtPace& at) {
@@ -146,8 +176,6 @@ std::vector<Field> pace_kit_fields() {
   return fields;
 }
 
-void add_pace_kit_choice(Shape&) {}
-
 Result<PaceBasis> read_pace_basis(const Json& request) {
   int given = 0;
   for (const char* key : {"head", "fold_test", "calibration", "prior"}) given += has(request, key) ? 1 : 0;
@@ -226,7 +254,7 @@ Shape edge_shape() {
   std::vector<Choice> kinds;
   for (const EdgeKind& kind : edge_kinds()) kinds.push_back({kind.key, kind.text});
   std::vector<Choice> coverings;
-  for (const Covering& covering : all_coverings()) coverings.push_back({covering.key, covering.title});
+  for (const Covering& covering : all_coverings()) coverings.push_back({covering.word, covering.title});
   return object({field("kind", choice(std::move(kinds), "what kind of edge")),
                  field("covering", choice(std::move(coverings), "what covers it")),
                  with_default("fill", choice({{"batting_foam", "batting over foam"}, {"foam", "foam"}, {"wood", "wood"}, {"none", "nothing"}},
@@ -304,8 +332,7 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   const std::string covering_key = text_of(edge, "covering");
   const auto covering = find_covering(covering_key);
   if (!covering) return refuse(covering.error());
-  const std::string finish_key = text_if(edge, "finish").value_or(covering->damage_limit);
-  const auto finish = find_damage_limit(finish_key);
+  const auto finish = finish_of(*covering, text_if(edge, "finish"));
   if (!finish) {
     Error error = finish.error();
     error.where = where + "/finish";
@@ -346,15 +373,15 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
                    where + "/target_depth_metres", fmt::format("{:g}", problem.target_depth_metres), fmt::format("{:g}", thickness), "m"});
   }
   const Json depths{{"p50", std::min(middle_depth, problem.target_depth_metres)}, {"p90", problem.target_depth_metres}};
-  if (finish->bars_steam()) return no_pace(basis, "barred", reason("barred_finish", barred_words(*finish)), depths);
+  if (is_barred(finish->action)) return no_pace(basis, "barred", reason("barred_finish", barred_words(finish->title, finish->effect)), depths);
 
   const steam::Calibration& calibration = basis.calibrations[calibration_for(basis, covering_key)];
   problem.calibration = calibration;
   problem.cloth_key = cloth_key(basis.machine, basis.head, covering_key);
   problem.stack_key = "stack|" + kind + "|" + covering_key;
   problem.harm.wetting_kilograms_per_m2 = settings.wetting_limit_grams_per_m2 / 1e3;
-  problem.harm.surface_celsius = finish->surface_limit_celsius();
-  problem.harm.seconds_allowed_above = finish->seconds_allowed.value_or(0);
+  problem.harm.surface_celsius = finish->surface_celsius;
+  problem.harm.seconds_allowed_above = finish->seconds_allowed;
   problem.start_celsius = settings.start_celsius;
   problem.air.celsius = settings.start_celsius;
   if (settings.damp) problem.start_activity = k_damp_activity;
@@ -412,7 +439,7 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   out["window_metres_per_second"] = {report->slowest_metres_per_second, report->fastest_metres_per_second};
   out["recommended_metres_per_second"] = pace;
   out["verdict_at_recommended"] = verdict_of(planned, enough);
-  out["harm_at_recommended"] = finish->needs_spot_test()                             ? "unknown"
+  out["harm_at_recommended"] = finish->action != HarmAction::allow && finish->action != HarmAction::short_dwell                          ? "unknown"
                                : planned.harmless_share >= settings.confidence - 1e-9 ? "none"
                                : planned.soak_share >= planned.scorch_share           ? "soak"
                                                                                       : "scorch";
@@ -423,10 +450,10 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   }
   out["reason"] = window_reason(words, *report);
   const double egg = planned.kill_egg;
-  const double mobile = std::min(0.99, planned.kill_mobile * met(bugs::Stage::adult));
+  const double mobile = planned.kill_mobile;
   out["kill_probability_at_recommended"] = std::min(egg, mobile);
   out["kill_by_stage"] = {{"egg", egg}, {"nymph", mobile}, {"adult", mobile}};
-  out["engorged_adult"] = {{"kill_probability", std::min(0.99, planned.kill_engorged * met(bugs::Stage::adult))},
+  out["engorged_adult"] = {{"kill_probability", planned.kill_engorged},
                            {"text", engorged_words()}};
   const double wet50 = 1e3 * planned.condensate_kilograms_per_m2.p50;
   const double wet95 = 1e3 * planned.condensate_kilograms_per_m2.p95;

@@ -22,7 +22,6 @@ struct PaceBasis {
 
 /// The kit and place fields that `pace` and `plan` share, and their reading.
 std::vector<Field> pace_kit_fields();
-void add_pace_kit_choice(Shape& request);
 Result<PaceBasis> read_pace_basis(const Json& request);
 
 /// Shape of an edge as furniture gives it in `treat`.

@@ -87,8 +87,8 @@ std::string few_samples_words(const steam::PaceReport& report) {
                      report.effective_samples, report.samples);
 }
 
-std::string barred_words(const DamageLimit& finish) {
-  return fmt::format("{} must not be steamed: {}. Use another method", finish.title, finish.effect);
+std::string barred_words(const std::string& title, const std::string& effect) {
+  return fmt::format("{} is not steamed: {}. Use another method", title, effect);
 }
 
 Json low_word(steam::SlowLimit limit) {

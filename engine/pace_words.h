@@ -5,7 +5,6 @@
 
 #include "engine/json.h"
 #include "job/edges/edge_stack.h"
-#include "physics/materials/materials.h"
 #include "treatments/steam/pace.h"
 
 namespace lastegg {
@@ -33,7 +32,7 @@ Json window_reason(const PaceWords& words, const steam::PaceReport& report);
 std::string inch_words(const steam::AtPace& at);
 std::string engorged_words();
 std::string few_samples_words(const steam::PaceReport& report);
-std::string barred_words(const DamageLimit& finish);
+std::string barred_words(const std::string& title, const std::string& effect);
 Json low_word(steam::SlowLimit limit);
 Json high_word(steam::FastLimit limit);
 Fill read_fill(const std::string& word);

@@ -109,8 +109,8 @@ ConductionProblem problem_of(const Json& request) {
   return problem;
 }
 
-/// The library's error with its place in the request: "/depths/3" is "/depths_metres/3" there. Every other
-/// value that the library refuses is refused by the shape before.
+/// The library's error with its place in the request: "/depths/3" is "/depths_metres/3" there. Every
+/// other value that the library refuses is refused by the shape before.
 Error in_request(Error error) {
   constexpr std::string_view ours = "/depths/", theirs = "/depths_metres/";
   if (error.where.starts_with(ours)) error.where.replace(0, ours.size(), theirs);

@@ -11,7 +11,6 @@ Shape request_shape() {
   std::vector<Field> fields = pace_kit_fields();
   fields.push_back(field("edge", edge_shape()));
   Shape request = object(std::move(fields), "a kit and an edge");
-  add_pace_kit_choice(request);
   return request;
 }
 

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <map>
 
-#include "engine/ask.h"
 #include "engine/edge_pace.h"
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
@@ -18,7 +17,6 @@ Shape request_shape() {
   std::vector<Field> fields = pace_kit_fields();
   fields.push_back(field("items", list(furniture_question().request, "request of the question furniture").items(1, 40)));
   Shape request = object(std::move(fields), "a kit and the items of a dwelling");
-  add_pace_kit_choice(request);
   return request;
 }
 

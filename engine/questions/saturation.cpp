@@ -1,5 +1,5 @@
-// Question `saturation`: boiling water at a temperature, a pressure or an elevation, and the dew temperature
-// of steam mixed with air.
+// Question `saturation`: boiling water at a temperature, a pressure or an elevation, and the dew
+// temperature of steam mixed with air.
 #include <optional>
 #include <string>
 #include <utility>

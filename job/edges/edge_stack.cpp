@@ -72,7 +72,7 @@ Result<EdgeStack> edge_stack(std::string_view kind_key, std::string_view coverin
   if (!cloth_material) return refuse(cloth_material.error());
 
   EdgeStack stack;
-  const double cloth = std::max(kind->cloth_metres, cloth_material->usual_thickness_metres());
+  const double cloth = std::max(kind->cloth_metres, (cloth_material->thickness ? cloth_material->thickness->value : 0.0));
   struct Part {
     std::string material;
     double thickness_metres;

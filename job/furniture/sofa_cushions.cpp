@@ -10,8 +10,9 @@
 namespace lastegg::furniture {
 namespace {
 
-constexpr double k_shoulder = 0.03;  // from the welt to the first step of the crown, as drawn: estimate
-constexpr double k_slope = 0.1;      // from the welt to the level top of the crown, as drawn: estimate
+constexpr double k_shoulder = 0.03;      // from the welt to the first step of the crown, as drawn: estimate
+constexpr double k_slope = 0.1;          // from the welt to the level top of the crown, as drawn: estimate
+constexpr double k_strip_margin = 0.06;  // share of a side between the zip strip and each corner: estimate
 
 const CushionNames k_seat_names = {
     {"front", "right", "back", "left"}, "bottom", "top", "lower_rim", "upper_rim"};
@@ -60,26 +61,41 @@ void add_welts(Item& item, const Cushion& cushion, const CushionNames& names, co
   }
 }
 
-/// Half way through the boxing at a corner, where the zip runs.
-Vertex half_way(const Cushion& cushion, std::size_t corner) {
-  return between(cushion.inner_full[corner], cushion.outer_full[corner], 0.5);
-}
-
-/// The seam where the strip with the zip meets the rest of the boxing, at one corner.
-void add_boxing_seam(Item& item, const Cushion& cushion, const CushionNames& names, const std::string& title,
-                     std::size_t corner, std::size_t side, const std::string& side_title,
-                     const Layers& layers) {
+/// The zip in the middle of one side of the boxing, and the two seams where its strip meets the rest of the
+/// boxing. All are out of sight. The side runs from corner `first` to the next one; `ends` says what lies at
+/// its two ends.
+void add_zip(Item& item, const Cushion& cushion, const CushionNames& names, const std::string& title,
+             std::size_t first, const std::array<std::string, 2>& ends, const Layers& layers) {
   const std::string& body = cushion.body.name;
-  const std::string face = body + "." + names.sides[side];
-  add_edge(item, {body + "." + side_title + "_boxing_seam",
-                  "Seam of the zip strip, " + side_title + ", " + title,
-                  EdgeKind::seam,
-                  cushion.body.part,
-                  {face + "_" + names.inner_rim, face, face + "_" + names.outer_rim},
-                  {cushion.inner[corner], cushion.inner_full[corner], cushion.outer_full[corner],
-                   cushion.outer[corner]},
+  const std::string& part = cushion.body.part;
+  const std::string face = body + "." + names.sides[first];
+  const auto at = [&](const Corners& corners, double share) {
+    return between(corners[first], corners[(first + 1) % 4], share);
+  };
+  const auto half_way = [&](double share) {
+    return between(at(cushion.inner_full, share), at(cushion.outer_full, share), 0.5);
+  };
+  const std::array<double, 2> shares = {k_strip_margin, 1.0 - k_strip_margin};
+  add_edge(item, {body + ".zip",
+                  "Zip in the boxing, " + names.sides[first] + " side, " + title,
+                  EdgeKind::zip,
+                  part,
+                  {face},
+                  {half_way(shares[0]), half_way(shares[1])},
                   false,
                   layers});
+  for (std::size_t end = 0; end < 2; ++end) {
+    add_edge(item,
+             {body + "." + ends[end] + "_boxing_seam",
+              "Seam at the end of the zip strip, " + names.sides[first] + " " + ends[end] + ", " + title,
+              EdgeKind::seam,
+              part,
+              {face + "_" + names.inner_rim, face, face + "_" + names.outer_rim},
+              {at(cushion.inner, shares[end]), at(cushion.inner_full, shares[end]),
+               at(cushion.outer_full, shares[end]), at(cushion.outer, shares[end])},
+              false,
+              layers});
+  }
 }
 
 void add_seat_cushion(Item& item, const SofaMeasures& m, int i, const Layers& layers) {
@@ -92,16 +108,7 @@ void add_seat_cushion(Item& item, const SofaMeasures& m, int i, const Layers& la
   add_body(item, cushion.body);
   // Seen: the top welts but for the one under the back cushion, and the bottom welt at the front.
   add_welts(item, cushion, k_seat_names, title, {false, false, true, false, false, true, true, true}, layers);
-  add_edge(item, {body + ".zip",
-                  "Zip in the boxing at the back, " + title,
-                  EdgeKind::zip,
-                  "seat",
-                  {body + ".back"},
-                  {half_way(cushion, 3), half_way(cushion, 2)},
-                  false,
-                  layers});
-  add_boxing_seam(item, cushion, k_seat_names, title, 3, 3, "back_left", layers);
-  add_boxing_seam(item, cushion, k_seat_names, title, 2, 1, "back_right", layers);
+  add_zip(item, cushion, k_seat_names, title, 2, {"right", "left"}, layers);
 
   if (i == 1) {
     add_edge(item, {"seat.arm_left_crevice",
@@ -166,16 +173,7 @@ void add_back_cushion(Item& item, const SofaMeasures& m, int i, bool tufted, con
   // Seen: the front welts and the rear one at the top.
   add_welts(item, cushion, k_back_names, title, {false, false, false, false, true, true, false, true},
             layers);
-  add_edge(item, {body + ".zip",
-                  "Zip in the boxing underneath, " + title,
-                  EdgeKind::zip,
-                  "back",
-                  {body + ".bottom"},
-                  {half_way(cushion, 0), half_way(cushion, 1)},
-                  false,
-                  layers});
-  add_boxing_seam(item, cushion, k_back_names, title, 0, 3, "bottom_left", layers);
-  add_boxing_seam(item, cushion, k_back_names, title, 1, 1, "bottom_right", layers);
+  add_zip(item, cushion, k_back_names, title, 0, {"left", "right"}, layers);
   if (tufted) add_tufts(item, cushion, title, layers);
 
   add_edge(item, {numbered("seat.back_crevice", i),

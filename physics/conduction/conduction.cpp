@@ -94,8 +94,9 @@ std::optional<Error> check(const ConductionProblem& problem, double total) {
   return std::nullopt;
 }
 
-/// The stack as a system C dT/dt = -K T + b on the nodes, with the fluxes through its faces. Temperatures are
-/// counted from the start of the first layer, so that rounding scales with what happens and not with 300 K.
+/// The stack as a system C dT/dt = -K T + b on the nodes, with the fluxes through its faces.
+/// Temperatures are counted from the start of the first layer, so that rounding scales with what
+/// happens and not with 300 K.
 class Body {
  public:
   Body(const ConductionProblem& problem, const conduction::Grid& grid)
@@ -116,8 +117,8 @@ class Body {
         temperature_[node] += half * above_reference(layer.start);
       }
     }
-    // A node between layers that start at different temperatures starts at the mean of its two halves: no
-    // heat is lost.
+    // A node between layers that start at different temperatures starts at the mean of its two halves:
+    // no heat is lost.
     for (std::size_t i = 0; i < n; ++i) temperature_[i] /= capacity_[i];
     start_ = temperature_;
     set_fixed(0, front_, in_front_);

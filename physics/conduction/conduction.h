@@ -1,5 +1,5 @@
-// Heat conduction through a stack of layers, one-dimensional: temperatures at asked depths and times. No
-// moisture, no phase change: that is treatments/steam. Pure functions of plain values.
+// Heat conduction through a stack of layers, one-dimensional: temperatures at asked depths and times.
+// No moisture, no phase change: that is treatments/steam. Pure functions of plain values.
 #pragma once
 
 #include <cstddef>
@@ -60,19 +60,17 @@ struct ConductionAnswer {
 
 /// Temperatures at the asked depths and times.
 /// Model:   C dT/dt = d/dx (k dT/dx) per layer, temperature and flux continuous between layers. Finite
-/// volumes about
-///          nodes that lie on faces, interfaces and asked depths (nothing is interpolated), cells growing
-///          away from faces and interfaces. TR-BDF2 in time (second order, L-stable), steps growing with the
-///          time passed, so that a sudden change at the start is resolved. Error <= 0.01 K of exact solutions
-///          for a jump of 75 K.
-/// Inputs:  1..100 layers with thickness, conductivity and heat capacity above zero; depths within the stack;
-/// times >= 0;
-///          film > 0 where convective.
+///          volumes about nodes that lie on faces, interfaces and asked depths (nothing is
+///          interpolated), cells growing away from faces and interfaces. TR-BDF2 in time (second order,
+///          L-stable), steps growing with the time passed, so that a sudden change at the start is
+///          resolved. Error <= 0.01 K of exact solutions for a jump of 75 K.
+/// Inputs:  1..100 layers with thickness, conductivity and heat capacity above zero; depths within the
+///          stack; times >= 0; film > 0 where convective.
 /// Errors:  bad_input with `where` as a JSON pointer ("/layers/1/thickness"), value and limit.
-/// Cost:    about 600 nodes and 400 steps (20 ms) for one layer and times over three decades; grows with
-/// layers and the logarithm of that range. Source:  TR-BDF2: Bank et al. 1985, with the coefficients of Hosea
-/// and Shampine 1996 (from memory, checked by the order
-///          of convergence)
+/// Cost:    about 600 nodes and 400 steps (20 ms) for one layer and times over three decades; grows
+///          with layers and the logarithm of that range.
+/// Source:  TR-BDF2: Bank et al. 1985, with the coefficients of Hosea and Shampine 1996 (from memory,
+///          checked by the order of convergence)
 /// Checked: physics/conduction/conduction_reference_test.cpp, conduction_law_test.cpp
 Result<ConductionAnswer> conduct(const ConductionProblem& problem,
                                  const ConductionResolution& resolution = {});

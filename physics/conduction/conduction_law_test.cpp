@@ -1,5 +1,5 @@
-// Laws of conduction and of the scheme: heat balance, order of convergence, steady states, independence of
-// what else is asked, bounds, refusals.
+// Laws of conduction and of the scheme: heat balance, order of convergence, steady states, independence
+// of what else is asked, bounds, refusals.
 #include <gtest/gtest.h>
 
 #include <algorithm>

@@ -1,5 +1,5 @@
-// Exact solutions, with the numbers printed where they were published or computed independently, and one
-// textbook example.
+// Exact solutions, with the numbers printed where they were published or computed independently, and
+// one textbook example.
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -77,9 +77,9 @@ TEST(ThickBody, FollowsErfcOverFourDecadesOfTimeAtOnce) {
 }
 
 TEST(PlaneWall, FollowsTheSeriesSolution) {
-  // Dimensionless temperatures at the centre and the surface of a wall cooled on both sides; six digits,
-  // computed from the eigenvalue series. Half a wall is modelled, insulated at the centre. A wall of 0.02 m
-  // half thickness, 75 K above the air.
+  // Dimensionless temperatures at the centre and the surface of a wall cooled on both sides; six
+  // digits, computed from the eigenvalue series. Half a wall is modelled, insulated at the centre. A
+  // wall of 0.02 m half thickness, 75 K above the air.
   struct Row {
     double biot, fourier, centre, surface;
   };
@@ -122,8 +122,8 @@ TEST(TwoBodies, MeetAtTheContactTemperature) {
 }
 
 TEST(Textbook, NellisAndKleinSemiInfiniteConvection) {
-  // Published example of the semi-infinite convection function: 393 K body, 355 K fluid, h 50, k 10,
-  // a 4.029e-6, x 3 mm, 100 s: 389.5 K printed; the exact formula gives 389.543.
+  // Published example of the semi-infinite convection function: 393 K body, 355 K fluid, h 50, k 10, a
+  // 4.029e-6, x 3 mm, 100 s: 389.5 K printed; the exact formula gives 389.543.
   const ConductionProblem problem = {
       {{metres(0.4), watts_per_metre_kelvin(10), joules_per_m3_kelvin(10 / 4.029e-6), kelvin(393)}},
       Boundary::convective(watts_per_m2_kelvin(50), kelvin(355)),

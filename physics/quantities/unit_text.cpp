@@ -27,7 +27,7 @@ bool is_letter(char c) {
 }
 
 std::string quoted(std::string_view text) {
-  return "\"" + std::string(text) + "\"";
+  return fmt::format("\"{}\"", text);
 }
 
 std::string listed(const std::vector<std::string>& words) {
@@ -181,8 +181,8 @@ void include(UnitReading& reading, const Symbol& symbol, int power) {
   }
 }
 
-/// One symbol's spelling: letters, "%" or a quote mark; the words "sq", "cu", "delta" and "deg" join what
-/// follows.
+/// One symbol's spelling: letters, "%" or a quote mark; the words "sq", "cu", "delta" and "deg" join
+/// what follows.
 std::string read_spelling(Scanner& scanner) {
   const char c = scanner.peek();
   if (c == '%' || c == '"' || c == '\'') return std::string(1, scanner.take());

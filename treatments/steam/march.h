@@ -113,8 +113,7 @@ class March {
   double forced_ = 0;  // J_a, kg of dry gas per m2 s
   double dew_fraction_ = 0, dew_x_ = 0, dew_h_v_ = 0, room_lambda_ = 0, room_h_v_ = 0;
   double start_water_ = 0, start_energy_ = 0, lowest_, highest_allowed_;
-  // boundary fluxes of the present stage, and the ledger that follows the recursion of the steps
-  double surface_j_ = 0, surface_f_ = 0, exit_j_ = 0, exit_f_ = 0;
+  // the ledger of boundary fluxes, which follows the recursion of the steps
   double water_in_ = 0, energy_in_ = 0, water_in_increment_ = 0, energy_in_increment_ = 0;
   MarchFault fault_ = MarchFault::none;
   double activity_excess_ = -1;

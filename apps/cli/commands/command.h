@@ -24,5 +24,7 @@ void add_questions(CLI::App& app, Action& action);
 void add_schema(CLI::App& app, Action& action);
 void add_types(CLI::App& app, Action& action);
 void add_docs(CLI::App& app, Action& action);
+void add_job(CLI::App& app, Action& action);
+void add_serve(CLI::App& app, Action& action);
 
 }  // namespace lastegg::cli
