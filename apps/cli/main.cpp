@@ -21,6 +21,9 @@ int main(int argc, char** argv) {
     add_docs(app, action);
     add_job(app, action);
     add_serve(app, action);
+    add_foldtest(app, action);
+    add_plan(app, action);
+    add_dose(app, action);
     try {
       app.parse(argc, argv);
     } catch (const CLI::ParseError& problem) {

@@ -52,7 +52,7 @@ class DoseRate {
     double dose = 0;
     if (end > start) {
       const double exponent = k_ln10 * decades_per_kelvin_ * (end - start);
-      dose = (end - start) * at(start) * mean_growth(exponent);
+      dose = (end - start) * at(end) * mean_decay(exponent);
     }
     if (high > cap_celsius_) dose += (high - cap_celsius_) * rate_at_cap_;
     return dose * seconds_per_kelvin;
@@ -65,12 +65,12 @@ class DoseRate {
  private:
   static constexpr double k_ln10 = 2.302585092994045684;
 
-  /// (e^x - 1) / x for x >= 0.
-  static constexpr double mean_growth(double x) {
-    if (x > 0.5) return (numerics::exp(x) - 1) / x;
+  /// (1 - e^-x) / x for x >= 0: the mean of a piece over its hottest rate. Never overflows.
+  static constexpr double mean_decay(double x) {
+    if (x > 0.5) return (1 - numerics::exp(-x)) / x;
     // Taylor series to x^13 / 14!, whose first omitted term is below 1e-16.
     double sum = 1;
-    for (int n = 14; n >= 2; --n) sum = 1 + x / n * sum;
+    for (int n = 14; n >= 2; --n) sum = 1 - x / n * sum;
     return sum;
   }
 

@@ -109,6 +109,8 @@ std::vector<KindRule> place_kinds() {
            of_type(Type::text, "covering", k_required,
                    "the cloth, a word the question furniture takes; unknown if not known"),
            of_type(Type::text, "finish", k_optional, "what is on the cloth or wood, if known"),
+           number("wetting_limit_grams_per_m2", k_optional, Unit::gram_per_m2, 5, 500,
+                  "water the covering took without a mark in a hidden-spot test"),
            object("place",
                   {number("x_metres", k_required, Unit::metre, -1000, 1000,
                           "its middle, from the room's left wall"),

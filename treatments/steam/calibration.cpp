@@ -204,9 +204,10 @@ Scores calibrated_scores(const Calibration& calibration, const std::string& clot
   return scores;
 }
 
-DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i) {
-  const HeadOnCloth drawn = head_on_cloth(calibrated_scores(calibration, cloth_key, i),
-                                          calibration.pressure_pascal, calibration.towel);
+namespace {
+
+DrawnHead head_at(const Calibration& calibration, const Scores& scores) {
+  const HeadOnCloth drawn = head_on_cloth(scores, calibration.pressure_pascal, calibration.towel);
   if (calibration.known_head) {
     return {*calibration.known_head, calibration.known_vapour_efficiency.value_or(drawn.vapour_efficiency)};
   }
@@ -216,6 +217,18 @@ DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_ke
            .flux_cap_watts_per_m2 = flux_cap_watts_per_m2(calibration.towel),
            .forced_gas_metres_per_second = drawn.forced_gas_metres_per_second},
           drawn.vapour_efficiency};
+}
+
+}  // namespace
+
+DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i) {
+  return head_at(calibration, calibrated_scores(calibration, cloth_key, i));
+}
+
+DrawnHead median_head(const Calibration& calibration, const std::string& cloth_key) {
+  Scores scores = calibration.mode;
+  if (cloth_key != calibration.cloth_key) scores[2] = scores[3] = 0;
+  return head_at(calibration, scores);
 }
 
 Result<std::vector<double>> expected_peaks(const FoldTest& test, const Scores& scores) {

@@ -26,5 +26,8 @@ void add_types(CLI::App& app, Action& action);
 void add_docs(CLI::App& app, Action& action);
 void add_job(CLI::App& app, Action& action);
 void add_serve(CLI::App& app, Action& action);
+void add_foldtest(CLI::App& app, Action& action);
+void add_plan(CLI::App& app, Action& action);
+void add_dose(CLI::App& app, Action& action);
 
 }  // namespace lastegg::cli

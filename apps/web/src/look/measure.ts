@@ -79,3 +79,15 @@ export function inHundred(share: number): string {
   if (share > 0 && count < 1) return 'under 1 in 100';
   return `${Math.min(99, Math.max(0, count))} in 100`;
 }
+
+const k_quantity = /(-?\d+(?:\.\d+)?)(?:( to | and |[-\u2013])(-?\d+(?:\.\d+)?))? (C|mm\/s|mm)(?![\w/\u00b2])/g;
+
+/** A sentence of the engine, which speaks in C, mm/s and mm, with its quantities in the person's units. */
+export function inUnits(sentence: string, units: Units): string {
+  const shown = (value: string, unit: string): Shown =>
+    unit === 'C' ? temperature(Number(value), units) : unit === 'mm' ? small(Number(value) / 1000, units) : pace(Number(value) / 1000, units);
+  return sentence.replace(k_quantity, (_all, first: string, joint: string | undefined, second: string | undefined, unit: string) => {
+    const one = shown(first, unit);
+    return second === undefined ? join(one) : `${one.text}${joint}${join(shown(second, unit))}`;
+  });
+}

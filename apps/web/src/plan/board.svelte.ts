@@ -78,8 +78,12 @@ export class Board {
     this.asked = '';
   }
 
-  get states(): Record<string, EdgeState> {
-    return Object.fromEntries(this.edges.map((edge) => [edge.id, edgeState(this.answers[edge.id])]));
+  readonly states: Record<string, EdgeState> = $derived(Object.fromEntries(this.edges.map((edge) => [edge.id, edgeState(this.answers[edge.id])])));
+
+  get counts(): Partial<Record<EdgeState, number>> {
+    const counts: Partial<Record<EdgeState, number>> = {};
+    for (const state of Object.values(this.states)) counts[state] = (counts[state] ?? 0) + 1;
+    return counts;
   }
 
   get settled(): number {
