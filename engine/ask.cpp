@@ -45,10 +45,7 @@ Error defect(std::string message) {
   return error;
 }
 
-Result<Json> answer_to(std::string_view name, std::string_view text) {
-  const Result<const Question*> found = question_named(name);
-  if (!found) return refuse(found.error());
-  const Question& question = **found;
+Result<Json> answer_to(const Question& question, std::string_view text) {
   const Result<Json> document = parse_document(text);
   if (!document) return refuse(document.error());
   const Result<Json> request = read(question.request, *document);
@@ -76,6 +73,12 @@ Result<Json> answer_to(std::string_view name, std::string_view text) {
 }  // namespace
 
 AskOutcome ask(std::string_view question, std::string_view request) noexcept {
+  const Result<const Question*> found = question_named(question);
+  if (!found) return {false, dumped(error_object(found.error()))};
+  return ask(**found, request);
+}
+
+AskOutcome ask(const Question& question, std::string_view request) noexcept {
   const Result<Json> answer = answer_to(question, request);
   if (answer) return {true, dumped(*answer)};
   return {false, dumped(error_object(answer.error()))};

@@ -21,6 +21,9 @@ struct AskOutcome {
 /// Checked: engine/ask_unit_test.cpp
 AskOutcome ask(std::string_view question, std::string_view request) noexcept;
 
+/// The same for a question that need not be in the table.
+AskOutcome ask(const Question& question, std::string_view request) noexcept;
+
 /// The question of that name.
 /// Errors:  not_found, naming the nearest name
 Result<const Question*> question_named(std::string_view name);

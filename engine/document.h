@@ -17,7 +17,7 @@ constexpr int k_deepest_request_levels = 64;
 
 /// The JSON value of `text`.
 /// Errors:  bad_input; syntax errors name line and column, others the place as a JSON pointer
-/// Checked: engine/document_test.cpp: unit
+/// Checked: engine/document_unit_test.cpp
 Result<Json> parse_document(std::string_view text);
 
 }  // namespace lastegg

@@ -14,7 +14,7 @@ namespace lastegg {
 ///          length
 /// Cost:    length of `typed` (cut at 64) times the total length of `known`
 /// Source:  own choice of limits
-/// Checked: engine/nearest_word_test.cpp: unit
+/// Checked: engine/nearest_word_unit_test.cpp
 std::string nearest_word(std::string_view typed, const std::vector<std::string>& known);
 
 /// "a, b or c" of the words given.

@@ -1,17 +1,17 @@
-// The sentences of a pace answer. Numbers in SI units; apps that show other units write their own from the fields.
+// The sentences of a pace answer. Numbers in SI units; apps that show other units write their own from the
+// fields.
 #pragma once
 
 #include <string>
 
 #include "engine/json.h"
 #include "job/edges/edge_stack.h"
-#include "physics/materials/materials.h"
 #include "treatments/steam/pace.h"
 
 namespace lastegg {
 
-/// Drying of a wet surface: still room and with a fan, g/m2 per hour. Source: Lewis relation at 22 C, 50 %, film 5 and
-/// 10 W/m2K, computed; water inside foam takes hours more.
+/// Drying of a wet surface: still room and with a fan, g/m2 per hour. Source: Lewis relation at 22 C, 50 %,
+/// film 5 and 10 W/m2K, computed; water inside foam takes hours more.
 constexpr double k_slow_drying_grams_per_m2_hour = 53;
 constexpr double k_fast_drying_grams_per_m2_hour = 106;
 
@@ -20,6 +20,7 @@ struct PaceWords {
   bool tested_here = false;  ///< readings were made in this covering
   std::string kind, covering;
   double wetting_limit_grams_per_m2 = 50;
+  bool wetting_tested = false;
   double target_depth_metres = 0;
   double confidence = 0.95;
 };
@@ -33,7 +34,7 @@ Json window_reason(const PaceWords& words, const steam::PaceReport& report);
 std::string inch_words(const steam::AtPace& at);
 std::string engorged_words();
 std::string few_samples_words(const steam::PaceReport& report);
-std::string barred_words(const DamageLimit& finish);
+std::string barred_words(const std::string& title, const std::string& effect);
 Json low_word(steam::SlowLimit limit);
 Json high_word(steam::FastLimit limit);
 Fill read_fill(const std::string& word);

@@ -18,6 +18,9 @@ namespace lastegg {
 
 struct Field;
 
+/// Most entries of a list for which the shape says nothing else.
+constexpr std::size_t k_most_items = 100000;
+
 /// One allowed word of a closed list, and what it means.
 struct Choice {
   std::string word;
@@ -41,7 +44,7 @@ struct Shape {
   /// most known keys.
   std::vector<Shape> alternatives;
   std::vector<Shape> element;  ///< of a list or a table: exactly one
-  std::size_t minimum_items = 0, maximum_items = 100000;
+  std::size_t minimum_items = 0, maximum_items = k_most_items;
   bool nullable = false;
   /// Groups of keys of an object of which exactly one whole group must be given, e.g.
   /// {{"pace"},{"distance","seconds"}}. Keys of groups are fields made with optional(), never with a default.
@@ -89,22 +92,22 @@ Field with_default(std::string key, Shape shape, Json fallback);  ///< absent me
 /// Errors:  bad_input with JSON pointer, value (a number in the key's unit), limit and unit; internal when a
 /// default of
 ///          the shape does not fit the shape
-/// Checked: engine/shape_test.cpp: unit
+/// Checked: engine/shape_unit_test.cpp, engine/shape_law_test.cpp
 Result<Json> read(const Shape& shape, const Json& value, const std::string& where = "");
 
 /// Requests may give a quantity as text with a unit and leave out what has a default; answers never do.
 enum class Side { request, answer };
 
 /// JSON Schema (draft 2020-12) of a shape, without the "$schema" line.
-/// Checked: engine/shape_writers_test.cpp: unit
+/// Checked: engine/shape_writers_unit_test.cpp
 Json to_json_schema(const Shape& shape, Side side = Side::request);
 
 /// TypeScript type expression of a shape; lines after the first are indented by `indent` spaces.
-/// Checked: engine/shape_writers_test.cpp: unit
+/// Checked: engine/shape_writers_unit_test.cpp
 std::string to_typescript(const Shape& shape, Side side = Side::request, int indent = 0);
 
 /// Markdown table rows "| key | unit | range | meaning |" of an object shape, nested keys with dots, entries
-/// of lists with []. Checked: engine/shape_writers_test.cpp: unit
+/// of lists with []. Checked: engine/shape_writers_unit_test.cpp
 std::string to_markdown(const Shape& shape);
 
 /// Every closed list below `shape` with the path of its key, in the order of the document.

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <charconv>
 #include <chrono>
 #include <cmath>
@@ -90,9 +91,13 @@ std::string wanted(const Shape& shape) {
     case Shape::Kind::table:
       return "an object";
     case Shape::Kind::either: {
+      std::vector<std::string> kinds;
+      for (const Shape& alternative : shape.alternatives) {
+        std::string kind = wanted(alternative);
+        if (std::find(kinds.begin(), kinds.end(), kind) == kinds.end()) kinds.push_back(std::move(kind));
+      }
       std::string text;
-      for (std::size_t i = 0; i < shape.alternatives.size(); ++i)
-        text += (i == 0 ? "" : ", or ") + wanted(shape.alternatives[i]);
+      for (const std::string& kind : kinds) text += (text.empty() ? "" : ", or ") + kind;
       return text;
     }
     case Shape::Kind::anything:

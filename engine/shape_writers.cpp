@@ -109,6 +109,8 @@ std::string unit_words(const Shape& shape) {
 std::string range_words(const Shape& shape) {
   if (shape.kind == Kind::list) {
     if (shape.minimum_items == shape.maximum_items) return fmt::format("{} entries", shape.minimum_items);
+    if (shape.maximum_items == k_most_items)
+      return shape.minimum_items == 0 ? "" : fmt::format("{} entries or more", shape.minimum_items);
     return fmt::format("{} to {} entries", shape.minimum_items, shape.maximum_items);
   }
   std::string words;
@@ -148,6 +150,15 @@ std::string object_type(const Shape& shape, Side side, int indent) {
   return text + std::string(static_cast<std::size_t>(indent), ' ') + "}";
 }
 
+// Whether the type expression of a shape has a bar at its outermost level, so that "[]" needs brackets before
+// it.
+bool is_union(const Shape& shape, Side side) {
+  if (shape.nullable || takes_text(shape, side)) return true;
+  if (shape.kind == Kind::choice) return shape.choices.size() > 1;
+  if (shape.kind != Kind::either) return false;
+  return shape.alternatives.size() > 1 || is_union(shape.alternatives[0], side);
+}
+
 std::string bare_type(const Shape& shape, Side side, int indent) {
   switch (shape.kind) {
     case Kind::number:
@@ -166,7 +177,7 @@ std::string bare_type(const Shape& shape, Side side, int indent) {
     }
     case Kind::list: {
       const std::string element = to_typescript(shape.element[0], side, indent);
-      const bool compound = element.find(" | ") != std::string::npos && element[0] != '{';
+      const bool compound = is_union(shape.element[0], side);
       return compound ? "(" + element + ")[]" : element + "[]";
     }
     case Kind::table:
@@ -253,10 +264,11 @@ Json to_json_schema(const Shape& shape, Side side) {
   std::string description = shape.text;
   const std::string unit = unit_words(shape);
   if (!unit.empty()) description += (description.empty() ? "In " : " In ") + unit + ".";
-  for (const Choice& choice : shape.choices)
-    if (!choice.text.empty())
-      description += (description.empty() ? "" : " ") + choice.word + ": " + choice.text + ";";
-  if (description.ends_with(';')) description.back() = '.';
+  for (const Choice& choice : shape.choices) {
+    if (choice.text.empty()) continue;
+    description += (description.empty() ? "" : " ") + choice.word + ": " + choice.text;
+    if (!description.ends_with('.')) description += '.';
+  }
   if (!description.empty()) schema["description"] = description;
   return schema;
 }

@@ -5,6 +5,7 @@
 #include "engine/request_values.h"
 #include "physics/materials/materials.h"
 #include "physics/water/water.h"
+#include "treatments/steam/material_layer.h"
 
 namespace lastegg {
 
@@ -142,9 +143,9 @@ Result<double> read_pressure(const Json& request) {
                    "/elevation_metres", "", "", ""});
   }
   if (pressure) return *pressure;
-  const auto standard = standard_pressure(Length::metres(elevation.value_or(0)));
+  const auto standard = standard_pressure(metres(elevation.value_or(0)));
   if (!standard) return refuse(standard.error());
-  return standard->pascals();
+  return in_pascals(*standard);
 }
 
 Shape spread_shape(Unit unit, std::string text) {

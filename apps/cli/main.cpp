@@ -19,6 +19,11 @@ int main(int argc, char** argv) {
     add_schema(app, action);
     add_types(app, action);
     add_docs(app, action);
+    add_job(app, action);
+    add_serve(app, action);
+    add_foldtest(app, action);
+    add_plan(app, action);
+    add_dose(app, action);
     try {
       app.parse(argc, argv);
     } catch (const CLI::ParseError& problem) {

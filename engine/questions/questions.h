@@ -1,7 +1,20 @@
-// One function per question, each defined in engine/questions/<name>.cpp. A new question is declared here and
+// One function per question, each defined in engine/questions/<name>.cpp (fold_test in
+// fold_test_question.cpp, since *_test.cpp are tests). A new question is declared here and
 // listed in engine/question_table.cpp, in the order of the documentation.
 #pragma once
 
 #include "engine/question.h"
 
-namespace lastegg {}  // namespace lastegg
+namespace lastegg {
+
+const Question& saturation_question();
+const Question& conduction_question();
+const Question& dose_question();
+const Question& pass_question();
+const Question& fold_test_question();
+const Question& pace_question();
+const Question& furniture_question();
+const Question& plan_question();
+const Question& fold_events_question();
+
+}  // namespace lastegg

@@ -1,8 +1,8 @@
-// Exponentials and logarithms that give the same digits on every target: only IEEE additions, multiplications
-// and divisions in a fixed order, no call into the platform's mathematical library (whose results differ
-// between systems in the last digits). Everything is inline because the steam kernel calls it per cell. Pure
-// functions, no state. The build must not contract multiply-add (-ffp-contract=off) and must round to
-// nearest.
+// Exponentials and logarithms that give the same digits on every target: only IEEE additions,
+// multiplications and divisions in a fixed order, no call into the platform's mathematical library
+// (whose results differ between systems in the last digits). Everything is inline because the steam
+// kernel calls it per cell. Pure functions, no state. The build must not contract multiply-add
+// (-ffp-contract=off) and must round to nearest.
 #pragma once
 
 #include <bit>
@@ -29,8 +29,8 @@ inline constexpr double k_log10_2_high = 0x1.34413508p-2;
 inline constexpr double k_log10_2_low = 0x1.f79fef311f12bp-34;
 inline constexpr double k_log10_e = 0x1.bcb7b1526e50ep-2;
 
-/// Adding and taking away 1.5 * 2^52 rounds a double of moderate size to the nearest whole number (ties to
-/// even).
+/// Adding and taking away 1.5 * 2^52 rounds a double of moderate size to the nearest whole number (ties
+/// to even).
 inline constexpr double k_rounder = 6755399441055744.0;
 
 /// 2^k for a normal result, -1022 <= k <= 1023.
@@ -61,7 +61,8 @@ constexpr double exp_near_zero(double r) {
   return 1.0 + (r + r * r * tail);
 }
 
-/// A positive finite number as 2^exponent * (1 + fraction), with 1 + fraction between sqrt(1/2) and sqrt(2).
+/// A positive finite number as 2^exponent * (1 + fraction), with 1 + fraction between sqrt(1/2) and
+/// sqrt(2).
 struct BinaryParts {
   double exponent;
   double fraction;
@@ -83,8 +84,8 @@ constexpr BinaryParts binary_parts(double x) {
   return {static_cast<double>(exponent), mantissa - 1.0};
 }
 
-/// log(1 + f) - f + f*f/2 for |f| <= sqrt(2) - 1, from log(1+f) = 2 artanh(s), s = f / (2 + f).
-/// The first omitted term of the series in s*s is below 1e-18 of the sum.
+/// log(1 + f) - f + f*f/2 for |f| <= sqrt(2) - 1, from log(1+f) = 2 artanh(s), s = f / (2 + f). The
+/// first omitted term of the series in s*s is below 1e-18 of the sum.
 constexpr double log_remainder(double f) {
   const double s = f / (2.0 + f);
   const double z = s * s;
@@ -115,10 +116,13 @@ constexpr double special_log(double x) {
 
 }  // namespace elementary_detail
 
-/// 2^x. Relative error below 1.5 ulp; exact for whole x; 0 below -1075, infinity from 1024 on; subnormals are
-/// rounded once. Model:   x = k + f with k whole and |f| <= 1/2; 2^k exp(f ln 2), the exponential by its
-/// Taylor series. Source:  own derivation (range reduction and Taylor series) Checked:
-/// physics/numerics/elementary_reference_test.cpp: reference (long double library over the whole range)
+/// 2^x. Relative error below 1.5 ulp; exact for whole x; 0 below -1075, infinity from 1024 on;
+/// subnormals are rounded once.
+/// Model:   x = k + f with k whole and |f| <= 1/2; 2^k exp(f ln 2), the exponential by its Taylor
+///          series.
+/// Source:  own derivation (range reduction and Taylor series)
+/// Checked: physics/numerics/elementary_reference_test.cpp: reference (long double library over the
+///          whole range)
 constexpr double exp2(double x) {
   using namespace elementary_detail;
   if (!(x < 1024.0)) return x != x ? x : k_infinity;
@@ -198,7 +202,8 @@ constexpr double log10(double x) {
 
 /// log(1 + x), accurate for small x too. Relative error below 3 ulp; -infinity at -1.
 /// Model:   log(u) x / (u - 1) with u = 1 + x rounded: the rounding of u cancels in the quotient.
-/// Source:  Kahan's identity as given by Goldberg 1991, ACM Computing Surveys 23:5, theorem 4 (from memory)
+/// Source:  Kahan's identity as given by Goldberg 1991, ACM Computing Surveys 23:5, theorem 4 (from
+///          memory)
 /// Checked: physics/numerics/elementary_reference_test.cpp: reference
 constexpr double log1p(double x) {
   const double u = 1.0 + x;
@@ -207,9 +212,9 @@ constexpr double log1p(double x) {
   return log(u) * (x / (u - 1.0));
 }
 
-/// x^y for x > 0, as 2^(y log2 x): the relative error grows with the exponent, about |y log2 x| * 2e-16 +
-/// 3e-16. 0^y is 0 for y > 0, 1 for y = 0, infinity for y < 0; a negative x gives "not a number". Checked:
-/// physics/numerics/elementary_reference_test.cpp: reference
+/// x^y for x > 0, as 2^(y log2 x): the relative error grows with the exponent, about |y log2 x| * 2e-16
+/// + 3e-16. 0^y is 0 for y > 0, 1 for y = 0, infinity for y < 0; a negative x gives "not a number".
+/// Checked: physics/numerics/elementary_reference_test.cpp: reference
 constexpr double pow(double x, double y) {
   if (y == 0.0) return 1.0;
   if (x == 0.0) return y > 0.0 ? 0.0 : elementary_detail::k_infinity;

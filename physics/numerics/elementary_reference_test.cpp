@@ -1,5 +1,5 @@
-// The in-house exponentials and logarithms against the C library's long double ones (64-bit mantissa on x86,
-// so that they serve as exact values), over the whole range and at the edges.
+// The in-house exponentials and logarithms against the C library's long double ones (64-bit mantissa on
+// x86, so that they serve as exact values), over the whole range and at the edges.
 #include "physics/numerics/elementary.h"
 
 #include <gtest/gtest.h>

@@ -9,14 +9,15 @@
 namespace lastegg::numerics {
 
 /// A place x with f(x) = 0 within `tolerance` of a change of sign.
-/// Model:   Chandrupatla's hybrid: inverse quadratic interpolation where three points allow it, bisection
-/// otherwise, so
-///          that the bracket never fails to shrink. Stops when the bracket is narrower than 2 (tolerance + 2
-///          eps |x|).
-/// Inputs:  low < high, f finite on the bracket, f(low) and f(high) of opposite sign or zero; tolerance >= 0
-/// in x. Errors:  out_of_domain when the signs agree or a value is not finite. Source:  Chandrupatla 1997,
-/// Advances in Engineering Software 28:145 (algorithm from memory, checked by its tests) Checked:
-/// physics/numerics/roots_unit_test.cpp: unit, agreement with Boost.Math toms748
+/// Model:   Chandrupatla's hybrid: inverse quadratic interpolation where three points allow it,
+///          bisection otherwise, so that the bracket never fails to shrink. Stops when the bracket is
+///          narrower than 2 (tolerance + 2 eps |x|).
+/// Inputs:  low < high, f finite on the bracket, f(low) and f(high) of opposite sign or zero; tolerance
+///          >= 0 in x.
+/// Errors:  out_of_domain when the signs agree or a value is not finite.
+/// Source:  Chandrupatla 1997, Advances in Engineering Software 28:145 (algorithm from memory, checked
+///          by its tests)
+/// Checked: physics/numerics/roots_unit_test.cpp: unit, agreement with Boost.Math toms748
 template <class Function>
 Result<double> bracketed_root(Function&& f, double low, double high, double tolerance = 0.0) {
   constexpr int most_steps = 200;  // bisection alone needs at most about 130 for doubles of one sign

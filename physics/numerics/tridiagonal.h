@@ -1,6 +1,6 @@
 // Linear systems whose matrix has three diagonals: factored once, solved for many right-hand sides. The
-// matrices of implicit heat conduction are diagonally dominant, so no pivoting is done. Owns its factors;
-// distinct objects may be used by distinct threads.
+// matrices of implicit heat conduction are diagonally dominant, so no pivoting is done. Owns its
+// factors; distinct objects may be used by distinct threads.
 #pragma once
 
 #include <cstddef>
@@ -10,8 +10,8 @@
 namespace lastegg::numerics {
 
 /// LU factors of a tridiagonal matrix.
-/// Model:   Thomas algorithm. Row i reads lower[i] x[i-1] + diagonal[i] x[i] + upper[i] x[i+1]; lower[0] and
-///          upper[n-1] are not read. The caller guarantees a diagonally dominant matrix.
+/// Model:   Thomas algorithm. Row i reads lower[i] x[i-1] + diagonal[i] x[i] + upper[i] x[i+1];
+///          lower[0] and upper[n-1] are not read. The caller guarantees a diagonally dominant matrix.
 /// Source:  textbook Gaussian elimination
 /// Checked: physics/numerics/tridiagonal_agreement_test.cpp: agreement with a dense solver
 class TridiagonalFactors {
@@ -31,7 +31,8 @@ class TridiagonalFactors {
 
   std::size_t size() const { return inverse_pivot_.size(); }
 
-  /// Replaces the right-hand side by the solution. Shape: size() values.
+  /// Replaces the right-hand side by the solution.
+  /// Shape:   size() values.
   void solve_in_place(std::span<double> values) const {
     const std::size_t n = size();
     for (std::size_t i = 1; i < n; ++i) values[i] -= multiplier_[i] * values[i - 1];

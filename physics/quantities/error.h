@@ -1,6 +1,6 @@
-// Errors are values of a closed list. Every function of the core that can refuse returns Result<T>; nothing
-// is thrown across the core's edge, because a throw would end a WebAssembly instance. Plain values, no shared
-// state.
+// Errors are values of a closed list. Every function of the core that can refuse returns Result<T>;
+// nothing is thrown across the core's edge, because a throw would end a WebAssembly instance. Plain
+// values, no shared state.
 #pragma once
 
 #include <optional>
@@ -16,7 +16,8 @@ enum class ErrorKind {
   internal        ///< a defect of ours
 };
 
-/// What was refused, in words a person can act on, with the value, the limit and the unit apart for programs.
+/// What was refused, in words a person can act on, with the value, the limit and the unit apart for
+/// programs.
 struct Error {
   ErrorKind kind = ErrorKind::internal;
   std::string message;  ///< full sentence naming value, limit and unit

@@ -1,15 +1,16 @@
-// Physical quantities as types: a length cannot be added to a time, and a temperature on a scale is not a
-// difference of temperatures. A quantity holds one double in SI units; values come in through factories named
-// after the unit and go out through functions named "in_" + unit. Kernels may use plain doubles inside;
-// public functions speak these types. Values, no state. Checked: quantities_unit_test.cpp, must_not_compile/.
+// Physical quantities as types: a length cannot be added to a time, and a temperature on a scale is not
+// a difference of temperatures. A quantity holds one double in SI units; values come in through
+// factories named after the unit and go out through functions named "in_" + unit. Kernels may use plain
+// doubles inside; public functions speak these types. Values, no state. Checked:
+// quantities_unit_test.cpp, must_not_compile/.
 #pragma once
 
 #include <compare>
 
 namespace lastegg {
 
-/// A quantity whose SI unit is m^L s^T kg^M K^K. Sums need the same exponents; products and quotients get
-/// theirs.
+/// A quantity whose SI unit is m^L s^T kg^M K^K. Sums need the same exponents; products and quotients
+/// get theirs.
 template <int L, int T, int M, int K>
 class Quantity {
  public:
@@ -71,6 +72,7 @@ using HeatingRate = Quantity<0, -1, 0, 1>;
 using Pressure = Quantity<-1, -2, 1, 0>;
 using Energy = Quantity<2, -2, 1, 0>;
 using Power = Quantity<2, -3, 1, 0>;
+using EnergyPerArea = Quantity<0, -2, 1, 0>;
 using HeatFlux = Quantity<0, -3, 1, 0>;
 using HeatTransferCoefficient = Quantity<0, -3, 1, -1>;
 using ThermalConductivity = Quantity<1, -3, 1, -1>;
@@ -82,8 +84,8 @@ using SpecificHeat = Quantity<2, -2, 0, -1>;
 using SpecificEnergy = Quantity<2, -2, 0, 0>;
 using SpecificVolume = Quantity<3, 0, -1, 0>;
 
-/// A temperature on the thermodynamic scale. Temperatures have no sum and no multiple; their difference is
-/// another type.
+/// A temperature on the thermodynamic scale. Temperatures have no sum and no multiple; their difference
+/// is another type.
 class Temperature {
  public:
   static constexpr Temperature from_kelvin(double value) { return Temperature(value); }
@@ -184,6 +186,9 @@ constexpr Power watts(double value) {
 constexpr HeatFlux watts_per_m2(double value) {
   return HeatFlux::from_si(value);
 }
+constexpr EnergyPerArea joules_per_m2(double value) {
+  return EnergyPerArea::from_si(value);
+}
 constexpr HeatTransferCoefficient watts_per_m2_kelvin(double value) {
   return HeatTransferCoefficient::from_si(value);
 }
@@ -271,6 +276,9 @@ constexpr double in_watts(Power value) {
   return value.si();
 }
 constexpr double in_watts_per_m2(HeatFlux value) {
+  return value.si();
+}
+constexpr double in_joules_per_m2(EnergyPerArea value) {
   return value.si();
 }
 constexpr double in_watts_per_m2_kelvin(HeatTransferCoefficient value) {

@@ -19,8 +19,8 @@ constexpr Dimension k_energy{2, -2, 1, 0, 0};
 constexpr Dimension k_power{2, -3, 1, 0, 0};
 constexpr Dimension k_voltage{2, -3, 1, 0, -1};
 
-// Factors: NIST SP 811 (2008), appendix B. Exact: in, ft, yd, mi, lb, Btu(IT), degree F. psi, inHg and inH2O
-// are the rounded or conventional values of that table (from memory, to be checked).
+// Factors: NIST SP 811 (2008), appendix B. Exact: in, ft, yd, mi, lb, Btu(IT), degree F. psi, inHg and
+// inH2O are the rounded or conventional values of that table (from memory, to be checked).
 constexpr Symbol k_symbols[] = {
     // length
     {"m", k_length, {1, 1}},
@@ -273,6 +273,7 @@ const std::vector<UnitFacts>& all_units() {
        {0, 3, -1, 1, 0},
        {1, 1},
        {"m2 K/W", "h ft2 F/Btu"}},
+      {Unit::joule_per_m2, "joules per m2", "J/m2", {0, -2, 1, 0, 0}, {1, 1}, {"J/m2", "kJ/m2", "MJ/m2"}},
       {Unit::joule_per_kelvin,
        "joules per kelvin",
        "J/K",
@@ -314,8 +315,8 @@ const Symbol* find_symbol(std::string_view spelling) {
   const Symbol* found = nullptr;
   for (const Symbol& symbol : k_symbols) {
     if (lower_case(symbol.spelling) != lower) continue;
-    // m is milli and M is mega: mJ and MJ are never taken for each other. Whole words and mm, min, ms may be
-    // in capitals.
+    // m is milli and M is mega: mJ and MJ are never taken for each other. Whole words and mm, min, ms
+    // may be in capitals.
     if (symbol.spelling.front() != spelling.front() && lower.front() == 'm' &&
         lower_case(symbol.spelling) != symbol.spelling)
       continue;

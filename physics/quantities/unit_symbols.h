@@ -1,5 +1,5 @@
-// The table of unit symbols and the units of keys behind unit_text.h: dimensions and factors. Constant data
-// only.
+// The table of unit symbols and the units of keys behind unit_text.h: dimensions and factors. Constant
+// data only.
 #pragma once
 
 #include <array>
@@ -31,11 +31,12 @@ struct Symbol {
       TemperatureScale::none;  ///< what the symbol means standing alone for a temperature
 };
 
-/// The symbol spelt so; if none is, the one whose spelling differs only in upper and lower case and is the
-/// only such.
+/// The symbol spelt so; if none is, the one whose spelling differs only in upper and lower case and is
+/// the only such.
 const Symbol* find_symbol(std::string_view spelling);
 
-/// Why a spelling is refused although people use it ("oz"), and what to write; empty if it is not such a one.
+/// Why a spelling is refused although people use it ("oz"), and what to write; empty if it is not such
+/// a one.
 std::string_view ambiguity(std::string_view spelling);
 
 struct UnitFacts {

@@ -1,5 +1,7 @@
 #include "physics/quantities/unit_text.h"
 
+#include <fmt/format.h>
+
 #include <cctype>
 #include <cmath>
 #include <cstdlib>
@@ -25,7 +27,7 @@ bool is_letter(char c) {
 }
 
 std::string quoted(std::string_view text) {
-  return "\"" + std::string(text) + "\"";
+  return fmt::format("\"{}\"", text);
 }
 
 std::string listed(const std::vector<std::string>& words) {
@@ -40,7 +42,8 @@ std::string listed(const std::vector<std::string>& words) {
 Refusal refusal(std::string_view text, Unit unit, const std::string& reason) {
   Error error;
   error.kind = ErrorKind::bad_input;
-  error.message = quoted(text) + " " + reason + "; accepted here: " + listed(accepted_spellings(unit)) + ".";
+  error.message =
+      fmt::format("{} {}; accepted here: {}.", quoted(text), reason, listed(accepted_spellings(unit)));
   error.value = std::string(text);
   error.unit = std::string(unit_sign(unit));
   return refuse(std::move(error));
@@ -178,8 +181,8 @@ void include(UnitReading& reading, const Symbol& symbol, int power) {
   }
 }
 
-/// One symbol's spelling: letters, "%" or a quote mark; the words "sq", "cu", "delta" and "deg" join what
-/// follows.
+/// One symbol's spelling: letters, "%" or a quote mark; the words "sq", "cu", "delta" and "deg" join
+/// what follows.
 std::string read_spelling(Scanner& scanner) {
   const char c = scanner.peek();
   if (c == '%' || c == '"' || c == '\'') return std::string(1, scanner.take());
@@ -228,7 +231,7 @@ Result<UnitReading> read_unit(Scanner& scanner, std::string_view text, Unit unit
       return refusal(text, unit, "has a comma; write a decimal point (25.4) and no thousands mark");
     const std::string spelling = read_spelling(scanner);
     if (spelling.empty())
-      return refusal(text, unit, "has a sign that belongs to no unit: " + quoted(std::string(1, c)));
+      return refusal(text, unit, fmt::format("has a sign that belongs to no unit: \"{}\"", c));
     if (spelling == "per") {
       side = -1;
       continue;
@@ -244,8 +247,8 @@ Result<UnitReading> read_unit(Scanner& scanner, std::string_view text, Unit unit
     const Symbol* symbol = unit_symbols::find_symbol(spelling);
     if (symbol == nullptr) {
       const std::string_view why = unit_symbols::ambiguity(spelling);
-      if (!why.empty()) return refusal(text, unit, "is not clear: " + spelling + " " + std::string(why));
-      return refusal(text, unit, "has an unknown unit " + quoted(spelling));
+      if (!why.empty()) return refusal(text, unit, fmt::format("is not clear: {} {}", spelling, why));
+      return refusal(text, unit, fmt::format("has an unknown unit {}", quoted(spelling)));
     }
     int power = next_power;
     next_power = 1;
@@ -282,7 +285,7 @@ std::string wrong_dimension(const UnitReading& reading, Unit unit) {
   if (reading.dimension == length && wanted.dimension == time)
     return "is a length where a time is asked (m is metres; minutes are min)";
   const std::string name = wanted.name.empty() ? "a number without a unit" : std::string(wanted.name);
-  return "has a unit of another kind; the value is wanted in " + name;
+  return fmt::format("has a unit of another kind; the value is wanted in {}", name);
 }
 
 }  // namespace

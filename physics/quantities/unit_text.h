@@ -1,5 +1,6 @@
-// Units of measurement that people type and that keys carry, and the reading of text such as "1/4 in", "71
-// C", "25 mm/s". Temperatures are absolute; a difference of temperatures has its own unit. Pure functions.
+// Units of measurement that people type and that keys carry, and the reading of text such as "1/4 in",
+// "71 C", "25 mm/s". Temperatures are absolute; a difference of temperatures has its own unit. Pure
+// functions.
 #pragma once
 
 #include <string>
@@ -38,6 +39,7 @@ enum class Unit {
   watt_per_m2_kelvin,
   watt_per_metre_kelvin,
   square_metre_kelvin_per_watt,
+  joule_per_m2,
   joule_per_kelvin,
   joule_per_m3_kelvin,
   joule_per_kilogram,
@@ -57,17 +59,16 @@ std::string_view unit_sign(Unit unit);
 /// The spellings accepted for a unit's dimension, for messages: {"mm/s", "in/s", ...}.
 std::vector<std::string> accepted_spellings(Unit unit);
 
-/// Value of `text` in `unit`. Accepts a decimal or a fraction ("1/4", "1 1/2", "1-1/2") followed by a unit of
-/// the same dimension; unit words, signs and products are understood ("inches per second", "W/(m2 K)", "25
-/// mm/s"). Where a unit is asked for a bare number is refused; for `none` and `fraction` it is the value, and
-/// `fraction` takes "80 %" as well. A temperature takes C, F or K. A difference takes K, "delta C" or "delta
-/// F", never a bare C or F. Errors:  bad_input when the text has no unit, an unknown or ambiguous one (oz,
-/// gal, psig, mil), one of another
-///          dimension, no number, or a decimal comma; the message lists accepted spellings.
+/// Value of `text` in `unit`. Accepts a decimal or a fraction ("1/4", "1 1/2", "1-1/2") followed by a
+/// unit of the same dimension; unit words, signs and products are understood ("inches per second",
+/// "W/(m2 K)", "25 mm/s"). Where a unit is asked for a bare number is refused; for `none` and
+/// `fraction` it is the value, and `fraction` takes "80 %" as well. A temperature takes C, F or K. A
+/// difference takes K, "delta C" or "delta F", never a bare C or F.
+/// Errors:  bad_input when the text has no unit, an unknown or ambiguous one (oz, gal, psig, mil), one
+///          of another dimension, no number, or a decimal comma; the message lists accepted spellings.
 /// Source:  conversion factors NIST SP 811 (2008) appendix B: 1 in = 0.0254 m, 1 ft = 0.3048 m, 1 lb =
-/// 0.45359237 kg,
-///          F = 1.8 C + 32, 1 Btu(IT) = 1055.05585262 J exactly; psi, inHg, inH2O as listed there (factors
-///          from memory, to be checked)
+///          0.45359237 kg, F = 1.8 C + 32, 1 Btu(IT) = 1055.05585262 J exactly; psi, inHg, inH2O as
+///          listed there (factors from memory, to be checked)
 /// Checked: physics/quantities/unit_text_reference_test.cpp: reference; unit_text_unit_test.cpp: unit
 Result<double> parse_quantity(std::string_view text, Unit unit);
 

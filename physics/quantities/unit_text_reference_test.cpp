@@ -1,5 +1,5 @@
-// Conversions against the exact definitions of the inch, foot, pound, degree Fahrenheit and Btu (NIST SP 811,
-// appendix B) and against that table's rounded factors for the conventional pressure units.
+// Conversions against the exact definitions of the inch, foot, pound, degree Fahrenheit and Btu (NIST
+// SP 811, appendix B) and against that table's rounded factors for the conventional pressure units.
 #include "physics/quantities/unit_text.h"
 
 #include <gtest/gtest.h>

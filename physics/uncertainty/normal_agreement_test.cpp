@@ -1,5 +1,5 @@
-// Against Boost.Math's normal distribution, which uses other approximations, in long double: in double its
-// own rounding of x / sqrt(2) would show in the far tail.
+// Against Boost.Math's normal distribution, which uses other approximations, in long double: in double
+// its own rounding of x / sqrt(2) would show in the far tail.
 #include "physics/uncertainty/normal.h"
 
 #include <gtest/gtest.h>

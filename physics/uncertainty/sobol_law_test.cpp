@@ -1,5 +1,5 @@
-// What the sample points must do for every key: stratify, be nets in two dimensions, have the moments of the
-// uniform and normal distributions, and be unrelated between keys and dimensions.
+// What the sample points must do for every key: stratify, be nets in two dimensions, have the moments
+// of the uniform and normal distributions, and be unrelated between keys and dimensions.
 #include "physics/uncertainty/sobol.h"
 
 #include <gtest/gtest.h>
@@ -57,8 +57,8 @@ TEST(Sobol, FirstTwoDimensionsAreNets) {
 }
 
 TEST(Sobol, AllFourDimensionsFillTheSixteenths) {
-  // Joe and Kuo's first four dimensions form a net of quality t <= 3: 2^7 points fill all 2^4 half-cells
-  // evenly.
+  // Joe and Kuo's first four dimensions form a net of quality t <= 3: 2^7 points fill all 2^4
+  // half-cells evenly.
   for (const std::string& key : k_keys) {
     std::vector<int> hits(16, 0);
     for (std::uint32_t i = 0; i < 128; ++i) {
@@ -99,10 +99,10 @@ double correlation(const std::vector<double>& x, const std::vector<double>& y) {
   return sum * 12.0 / static_cast<double>(x.size());
 }
 
-// Between keys the pairing of points is random, but not that of two shuffled lists: because every aligned
-// pair of points fills both halves, agreement of the leading digits comes in pairs. By counting bits the
-// variance of the correlation of 1024 points is 1.6 / 1024 (independent lists: 1 / 1024): the price of
-// stratified prefixes. A shared order would give 1.
+// Between keys the pairing of points is random, but not that of two shuffled lists: because every
+// aligned pair of points fills both halves, agreement of the leading digits comes in pairs. By counting
+// bits the variance of the correlation of 1024 points is 1.6 / 1024 (independent lists: 1 / 1024): the
+// price of stratified prefixes. A shared order would give 1.
 constexpr double k_correlation_deviation = 0.0395;
 
 TEST(Sobol, KeysAreUnrelated) {
@@ -145,8 +145,8 @@ TEST(Sobol, KeysShareNoCells) {
 }
 
 TEST(Sobol, ConvergesFasterThanChance) {
-  // Mean of a smooth function of two dimensions of one key: random points err by about 1e-2, a scrambled net
-  // far less.
+  // Mean of a smooth function of two dimensions of one key: random points err by about 1e-2, a
+  // scrambled net far less.
   double worst = 0.0;
   for (const std::string& key : k_keys) {
     double sum = 0.0;

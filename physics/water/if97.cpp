@@ -79,7 +79,8 @@ double whole_power(double base, int power) {
   return result;
 }
 
-/// The dimensionless Gibbs energy and its derivatives by reduced pressure (p) and reciprocal temperature (t).
+/// The dimensionless Gibbs energy and its derivatives by reduced pressure (p) and reciprocal
+/// temperature (t).
 struct Gibbs {
   double value = 0.0, by_p = 0.0, by_pp = 0.0, by_t = 0.0, by_tt = 0.0, by_pt = 0.0;
 };

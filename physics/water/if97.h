@@ -1,11 +1,12 @@
 // The dimensionless equations of IAPWS-IF97 for liquid (region 1), vapour (region 2) and their boundary
-// (region 4). Internal to this room: no validity checks; water.h is the face. Pure functions of plain SI
-// numbers.
+// (region 4). Internal to this room: no validity checks; water.h is the face. Pure functions of plain
+// SI numbers.
 #pragma once
 
 namespace lastegg::if97 {
 
-/// Specific gas constant of water in J/(kg K). Source: IAPWS R7-97(2012), equation 1.
+/// Specific gas constant of water in J/(kg K).
+/// Source:  IAPWS R7-97(2012), equation 1.
 inline constexpr double k_gas_constant = 461.526;
 
 /// Properties in SI: m3/kg, J/kg, J/(kg K), J/(kg K), m/s.

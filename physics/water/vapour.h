@@ -1,7 +1,7 @@
 // Water vapour as the steam kernel needs it: smooth closed forms with their slopes, inline and without
-// refusals, good to the stated errors over -30..115 C. The certified properties are in physics/water/water.h;
-// these forms are fits to them and exist for speed and differentiability. Pure functions of plain numbers;
-// the unit stands in each name.
+// refusals, good to the stated errors over -30..115 C. The certified properties are in
+// physics/water/water.h; these forms are fits to them and exist for speed and differentiability. Pure
+// functions of plain numbers; the unit stands in each name.
 #pragma once
 
 #include "physics/numerics/elementary.h"
@@ -9,9 +9,9 @@
 namespace lastegg {
 
 /// Molar masses in kg/mol and the gas constant in J/(mol K).
-/// Source: water 18.015268 g/mol IAPWS R6-95(2018); dry air 28.9647 g/mol US Standard Atmosphere 1976
-/// (28.9644 there; the small later correction is immaterial here, from memory); gas constant CODATA 2018,
-/// exact.
+/// Source:  water 18.015268 g/mol IAPWS R6-95(2018); dry air 28.9647 g/mol US Standard Atmosphere 1976
+///          (28.9644 there; the small later correction is immaterial here, from memory); gas constant
+///          CODATA 2018, exact.
 inline constexpr double k_water_molar_mass = 0.018015268;
 inline constexpr double k_air_molar_mass = 0.0289647;
 inline constexpr double k_gas_constant = 8.314462618;
@@ -25,9 +25,9 @@ struct SaturationPoint {
 
 /// Saturation pressure of water in Pa and its slope in Pa/K at a temperature in degrees Celsius.
 /// Model:   101325 * 2^P(s), s = (T - 42.5) / 72.5, P of degree 10.
-/// Inputs:  -30..115 C. Largest relative error against IAPWS-IF97 region 4: 2.3e-7 over 0..110 C. Below 0 C
-/// it continues
-///          that equation beyond its range (supercooled liquid, not ice). Outside -30..115 C meaningless.
+/// Inputs:  -30..115 C. Largest relative error against IAPWS-IF97 region 4: 2.3e-7 over 0..110 C. Below
+///          0 C it continues that equation beyond its range (supercooled liquid, not ice). Outside
+///          -30..115 C meaningless.
 /// Source:  coefficients from tools/fit_saturation.py (fit to IAPWS R7-97(2012) equation 30)
 /// Checked: physics/water/vapour_agreement_test.cpp: agreement
 constexpr SaturationPoint saturation_fit(double celsius) {
@@ -54,9 +54,8 @@ struct VapourDensity {
 };
 
 /// Density of saturated vapour in kg/m3, as an ideal gas, and its slope along the saturation line.
-/// Model:   rho = psat M / (R T). The ideal-gas error is below 1.6 % up to 100 C (vapour in steam is denser),
-/// smaller for
-///          vapour in air, whose partial pressure is lower.
+/// Model:   rho = psat M / (R T). The ideal-gas error is below 1.6 % up to 100 C (vapour in steam is
+///          denser), smaller for vapour in air, whose partial pressure is lower.
 /// Checked: physics/water/vapour_agreement_test.cpp: agreement
 constexpr VapourDensity saturated_vapour_density(double celsius) {
   const SaturationPoint point = saturation_fit(celsius);
@@ -84,8 +83,8 @@ constexpr double latent_heat_fit_slope(double celsius) {
   return -2365.5 - 1.78 * celsius;
 }
 
-/// Heat capacity of liquid water in J/(kg K) in the kernel's enthalpy forms: constant, so that energy is
-/// linear in T. Within 0.9 % of IAPWS-IF97 over 0..100 C.
+/// Heat capacity of liquid water in J/(kg K) in the kernel's enthalpy forms: constant, so that energy
+/// is linear in T. Within 0.9 % of IAPWS-IF97 over 0..100 C.
 inline constexpr double k_liquid_heat_capacity = 4180.0;
 
 /// Enthalpy of liquid water in J/kg above that at 0 C.

@@ -23,8 +23,8 @@ TEST(SaturationFit, StaysWithinItsStatedErrorOfIf97) {
 }
 
 TEST(SaturationFit, ContinuesSmoothlyBelowFreezing) {
-  // Supercooled water, Murphy and Koop 2005, Quarterly Journal 131:1539, equation 10 (from memory, to be
-  // checked); within 1 % is ample for a start value of the kernel.
+  // Supercooled water, Murphy and Koop 2005, Quarterly Journal 131:1539, equation 10 (from memory, to
+  // be checked); within 1 % is ample for a start value of the kernel.
   const auto supercooled = [](double celsius_value) {
     const double t = celsius_value + 273.15;
     return std::exp(54.842763 - 6763.22 / t - 4.210 * std::log(t) + 0.000367 * t +

@@ -1,5 +1,5 @@
-// Against the independent Python package iapws over a grid. The table is written into the build directory by
-// tools/water_reference.py, which ctest runs first (cmake/reference_tables.cmake).
+// Against the independent Python package iapws over a grid. The table is written into the build
+// directory by tools/water_reference.py, which ctest runs first (cmake/reference_tables.cmake).
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -14,7 +14,8 @@
 namespace lastegg {
 namespace {
 
-/// The two programs evaluate the same equations; what is left is rounding and the digits of the coefficients.
+/// The two programs evaluate the same equations; what is left is rounding and the digits of the
+/// coefficients.
 constexpr double k_agreement_relative = 1e-6;
 
 struct Row {

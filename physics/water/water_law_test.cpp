@@ -80,8 +80,8 @@ void expect_consistent_derivatives(Phase phase, double t, double p) {
 TEST(WaterAndSteam, HaveConsistentDerivatives) {
   expect_consistent_derivatives(liquid_water, 330.0, 2e6);
   expect_consistent_derivatives(liquid_water, 371.0, 2e5);
-  expect_consistent_derivatives(steam, 380.0, 9e4);
-  expect_consistent_derivatives(steam, 420.0, 2e5);
+  expect_consistent_derivatives(water_vapour, 380.0, 9e4);
+  expect_consistent_derivatives(water_vapour, 420.0, 2e5);
 }
 
 TEST(Steam, BecomesAnIdealGasAtLowPressure) {

@@ -1,6 +1,6 @@
-// Printed check values: IAPWS R7-97(2012) tables 5, 15, 35 and 36 (nine digits), ISO 2533 pressures. The
-// tables' numbers were read in the verification programs of several independent implementations, which agree
-// with one another.
+// Printed check values: IAPWS R7-97(2012) tables 5, 15, 35 and 36 (nine digits), ISO 2533 pressures.
+// The tables' numbers were read in the verification programs of several independent implementations,
+// which agree with one another.
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -78,8 +78,8 @@ TEST(StandardPressure, GivesThePrintedAtmosphere) {
 }
 
 TEST(BoilingPoint, AtSeaLevelIsThatOfIf97) {
-  // Tsat(101325 Pa) = 373.1243 K: Wagner and Kretzschmar, International Steam Tables (from memory); 99.97 C
-  // in any table.
+  // Tsat(101325 Pa) = 373.1243 K: Wagner and Kretzschmar, International Steam Tables (from memory);
+  // 99.97 C in any table.
   EXPECT_NEAR(in_celsius(*saturation_temperature(pascals(101325))), 99.9743, 5e-5);
 }
 

@@ -20,6 +20,11 @@ constexpr double k_converged_step = 1e-4;  // largest change of a score
 constexpr double k_fold_observe_seconds = 40;
 constexpr double k_fold_stop_celsius = 35;  // no cell can raise the probe's peak any more
 constexpr double k_series_step_kelvin = 1.0;
+constexpr int k_adaptation_samples = 256;
+constexpr int k_most_adaptations = 3;
+constexpr double k_good_effective_share = 0.65;
+constexpr double k_covariance_widening = 1.15;
+constexpr double k_covariance_floor = 1e-4;
 
 using Vector = Eigen::Matrix<double, k_unknown_count, 1>;
 using Matrix = Eigen::Matrix<double, k_unknown_count, k_unknown_count>;
@@ -57,6 +62,12 @@ std::vector<std::size_t> march_of_reading(const FoldTest& test) {
     }
   }
   return first;
+}
+
+// The normal scores that the prior draws for sample i.
+Scores drawn_scores(const Calibration& calibration, std::uint32_t i) {
+  return {SobolStream(calibration.head_key, 0).normal(i), SobolStream(calibration.head_key, 1).normal(i),
+          SobolStream(calibration.cloth_key, 0).normal(i), SobolStream(calibration.cloth_key, 1).normal(i)};
 }
 
 // Minus twice the log of the Student-t likelihood of one standardised residual, up to a constant.
@@ -125,6 +136,44 @@ Result<Curvature> curvature(const FoldTest& test, const Scores& scores, const Ob
   return out;
 }
 
+// Weight of each of the first `count` samples of a map: posterior density over the density of the map.
+Result<std::vector<double>> weights_of(const FoldTest& test, const Calibration& calibration, int count) {
+  std::vector<double> half_log(static_cast<std::size_t>(count));
+  for (int i = 0; i < count; ++i) {
+    const auto index = static_cast<std::uint32_t>(i);
+    const Scores xi = drawn_scores(calibration, index);
+    double square = 0;
+    for (const double score : xi) square += score * score;
+    const auto there = objective(test, calibrated_scores(calibration, calibration.cloth_key, i));
+    if (!there) return refuse(there.error());
+    half_log[static_cast<std::size_t>(i)] = 0.5 * (square - there->value);
+  }
+  return weights_of_logs(half_log);
+}
+
+// The map with the mean and the (slightly widened) covariance of its weighted samples.
+Calibration matched_to(const Calibration& calibration, const std::vector<double>& weights) {
+  Vector mean = Vector::Zero();
+  Matrix square = Matrix::Zero();
+  for (std::size_t i = 0; i < weights.size(); ++i) {
+    const Vector scores =
+        to_vector(calibrated_scores(calibration, calibration.cloth_key, static_cast<int>(i)));
+    mean += weights[i] * scores;
+    square += weights[i] * scores * scores.transpose();
+  }
+  const Matrix covariance =
+      k_covariance_widening * (square - mean * mean.transpose()) + k_covariance_floor * Matrix::Identity();
+  const Matrix factor = covariance.llt().matrixL();
+  Calibration out = calibration;
+  out.mode = to_scores(mean);
+  for (std::size_t row = 0; row < k_unknown_count; ++row) {
+    for (std::size_t column = 0; column <= row; ++column) {
+      out.factor[row][column] = factor(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column));
+    }
+  }
+  return out;
+}
+
 }  // namespace
 
 Calibration prior_calibration(const std::string& head_key, const std::string& cloth_key, Towel towel,
@@ -142,26 +191,23 @@ Calibration prior_calibration(const std::string& head_key, const std::string& cl
 }
 
 Scores calibrated_scores(const Calibration& calibration, const std::string& cloth_key, int i) {
-  const auto index = static_cast<std::uint32_t>(i);
-  const Scores xi{SobolStream(calibration.head_key, 0).normal(index),
-                  SobolStream(calibration.head_key, 1).normal(index),
-                  SobolStream(calibration.cloth_key, 0).normal(index),
-                  SobolStream(calibration.cloth_key, 1).normal(index)};
+  const Scores xi = drawn_scores(calibration, static_cast<std::uint32_t>(i));
   Scores scores = calibration.mode;
   for (std::size_t row = 0; row < k_unknown_count; ++row) {
     for (std::size_t column = 0; column <= row; ++column)
       scores[row] += calibration.factor[row][column] * xi[column];
   }
   if (cloth_key != calibration.cloth_key) {
-    scores[2] = SobolStream(cloth_key, 0).normal(index);
-    scores[3] = SobolStream(cloth_key, 1).normal(index);
+    scores[2] = SobolStream(cloth_key, 0).normal(static_cast<std::uint32_t>(i));
+    scores[3] = SobolStream(cloth_key, 1).normal(static_cast<std::uint32_t>(i));
   }
   return scores;
 }
 
-DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i) {
-  const HeadOnCloth drawn = head_on_cloth(calibrated_scores(calibration, cloth_key, i), calibration.pressure_pascal,
-                                          calibration.towel);
+namespace {
+
+DrawnHead head_at(const Calibration& calibration, const Scores& scores) {
+  const HeadOnCloth drawn = head_on_cloth(scores, calibration.pressure_pascal, calibration.towel);
   if (calibration.known_head) {
     return {*calibration.known_head, calibration.known_vapour_efficiency.value_or(drawn.vapour_efficiency)};
   }
@@ -171,6 +217,18 @@ DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_ke
            .flux_cap_watts_per_m2 = flux_cap_watts_per_m2(calibration.towel),
            .forced_gas_metres_per_second = drawn.forced_gas_metres_per_second},
           drawn.vapour_efficiency};
+}
+
+}  // namespace
+
+DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i) {
+  return head_at(calibration, calibrated_scores(calibration, cloth_key, i));
+}
+
+DrawnHead median_head(const Calibration& calibration, const std::string& cloth_key) {
+  Scores scores = calibration.mode;
+  if (cloth_key != calibration.cloth_key) scores[2] = scores[3] = 0;
+  return head_at(calibration, scores);
 }
 
 Result<std::vector<double>> expected_peaks(const FoldTest& test, const Scores& scores) {
@@ -257,17 +315,23 @@ Result<FitReport> calibrate(const FoldTest& test, int samples) {
     }
   }
 
-  // Weight of a sample: posterior density over Laplace density; both in half-log form.
-  std::vector<double> half_log(static_cast<std::size_t>(samples));
-  for (int i = 0; i < samples; ++i) {
-    const Scores sample = calibrated_scores(calibration, test.cloth_key, i);
-    const Vector from_mode = to_vector(sample) - to_vector(scores);
-    const double laplace = from_mode.dot(local->hessian * from_mode);
-    auto there = objective(test, sample);
-    if (!there) return refuse(there.error());
-    half_log[static_cast<std::size_t>(i)] = 0.5 * (laplace - there->value);
+  // Where the posterior is no bell, the Laplace map wastes samples: match it to the mean and covariance of a
+  // first weighted round, and keep what leaves most effective samples.
+  const int first_round = std::min(samples, k_adaptation_samples);
+  auto best = weights_of(test, calibration, first_round);
+  if (!best) return refuse(best.error());
+  for (int round = 0; round < k_most_adaptations; ++round) {
+    if (effective_sample_size(*best) >= k_good_effective_share * first_round) break;
+    const Calibration matched = matched_to(calibration, *best);
+    auto weights = weights_of(test, matched, first_round);
+    if (!weights) return refuse(weights.error());
+    if (effective_sample_size(*weights) <= effective_sample_size(*best)) break;
+    calibration = matched;
+    best = std::move(weights);
   }
-  calibration.weights = weights_of_logs(half_log);
+  auto weights = weights_of(test, calibration, samples);
+  if (!weights) return refuse(weights.error());
+  calibration.weights = std::move(*weights);
   calibration.effective_samples = effective_sample_size(calibration.weights);
 
   report.expected_celsius = at->expected;

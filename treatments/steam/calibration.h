@@ -48,7 +48,7 @@ struct Calibration {
       factor{};                 ///< lower triangle L: scores = mode + L xi
   std::vector<double> weights;  ///< per sample, sum 1
   double effective_samples = 0;
-  std::optional<Head> known_head;                 ///< a head whose effect is known: its values replace the drawn ones
+  std::optional<Head> known_head;  ///< a head whose effect is known: its values replace the drawn ones
   std::optional<double> known_vapour_efficiency;  ///< with known_head: the cloth's, if known too
 };
 
@@ -66,6 +66,9 @@ struct DrawnHead {
   double vapour_efficiency;
 };
 DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i);
+
+/// The head and cloth at the middle of a calibration; in another covering the cloth's prior median.
+DrawnHead median_head(const Calibration& calibration, const std::string& cloth_key);
 
 /// What the model expects the probe to show for each reading, in celsius, at given scores.
 Result<std::vector<double>> expected_peaks(const FoldTest& test, const Scores& scores);

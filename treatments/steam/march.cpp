@@ -21,12 +21,19 @@ constexpr double k_highest_vapour_fraction = 0.9995;
 constexpr double k_lowest_water_kilograms_per_m2 = -0.46e-3;
 constexpr double k_below_start_kelvin = 8;
 constexpr double k_above_dew_kelvin = 15;
+constexpr double k_margin_kelvin = 15;
+constexpr double k_least_start_activity = 0.3;
+constexpr double k_end_of_saturation_fit_celsius =
+    120;  // the fit ends at 115 and is still good to a percent here
 
 }  // namespace
 
 March::March(std::span<const Layer> stack, std::span<const GridCell> grid, double vapour_efficiency,
              double pressure_pascal, double start_celsius, double start_activity)
-    : pressure_(pressure_pascal), lowest_(start_celsius), highest_allowed_(start_celsius) {
+    : pressure_(pressure_pascal),
+      start_activity_(start_activity),
+      lowest_(start_celsius),
+      highest_allowed_(start_celsius + k_above_dew_kelvin) {
   cells_.resize(grid.size());
   faces_.resize(grid.size() - 1);
   for (std::size_t i = 0; i < grid.size(); ++i) {
@@ -84,6 +91,21 @@ March::March(std::span<const Layer> stack, std::span<const GridCell> grid, doubl
   }
 }
 
+// A cell that is drier than the steam may be hotter than the dew temperature: equilibrium is a y_sat(T) =
+// y_d. The driest cells still have the activity of the start.
+double March::hottest_dry_cell(double dew_celsius) const {
+  const double wanted =
+      saturation_fit(dew_celsius).pressure_pascal / std::max(start_activity_, k_least_start_activity);
+  double celsius = dew_celsius;
+  for (int i = 0; i < 6; ++i) {
+    const SaturationPoint point = saturation_fit(celsius);
+    celsius +=
+        numerics::log(wanted / point.pressure_pascal) * point.pressure_pascal / point.slope_pascal_per_kelvin;
+    celsius = std::min(celsius, k_end_of_saturation_fit_celsius);
+  }
+  return celsius;
+}
+
 void March::set_boundary(const Boundary& boundary) {
   boundary_ = boundary;
   forced_ = 0;
@@ -97,14 +119,15 @@ void March::set_boundary(const Boundary& boundary) {
                 (k_gas_constant * (dew + k_zero_celsius_in_kelvin)) * boundary_.forced_gas_metres_per_second *
                 boundary_.factor;
     }
-    highest_allowed_ = std::max(highest_allowed_, dew);
+    highest_allowed_ =
+        std::max({highest_allowed_, dew + k_above_dew_kelvin, hottest_dry_cell(dew) + k_margin_kelvin});
   } else {
     const double room = boundary_.air_celsius;
     const double y = boundary_.air_relative_humidity * saturation_fit(room).pressure_pascal / pressure_;
     room_lambda_ = -numerics::log(1.0 - y);
     room_h_v_ = vapour_enthalpy_fit(room);
     lowest_ = std::min(lowest_, room);
-    highest_allowed_ = std::max(highest_allowed_, room);
+    highest_allowed_ = std::max(highest_allowed_, room + k_above_dew_kelvin);
   }
 }
 
@@ -375,8 +398,7 @@ void March::look_for_fault() {
       return;
     }
     if (cell.water * cell.thickness < k_lowest_water_kilograms_per_m2) fault_ = MarchFault::water_below_zero;
-    if (cell.temperature < lowest_ - k_below_start_kelvin ||
-        cell.temperature > highest_allowed_ + k_above_dew_kelvin) {
+    if (cell.temperature < lowest_ - k_below_start_kelvin || cell.temperature > highest_allowed_) {
       fault_ = MarchFault::temperature_out_of_range;
     }
   }

@@ -96,6 +96,7 @@ class March {
     double f, f_ti, f_wi, f_tj, f_wj;  // energy flux
   };
 
+  double hottest_dry_cell(double dew_celsius) const;
   void evaluate(Cell& cell) const;
   void evaluate_faces();
   void surface_flux(double& j, double& j_t, double& j_w, double& f, double& f_t, double& f_w);
@@ -107,6 +108,7 @@ class March {
   std::vector<Face> faces_;  // faces_[i] lies between cells i and i+1
   std::size_t run_end_ = 0;  // number of cells in the permeable run from the surface; 0: impermeable top
   double pressure_;
+  double start_activity_;
   Boundary boundary_;
   double forced_ = 0;  // J_a, kg of dry gas per m2 s
   double dew_fraction_ = 0, dew_x_ = 0, dew_h_v_ = 0, room_lambda_ = 0, room_h_v_ = 0;

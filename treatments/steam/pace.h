@@ -78,8 +78,9 @@ struct PaceReport {
   bool has_window() const { return fastest_metres_per_second > slowest_metres_per_second; }
   FastLimit fast_limit = FastLimit::none;
   SlowLimit slow_limit = SlowLimit::steady_hand;
-  std::vector<AtPace> curve;      ///< at k_paces
-  std::optional<AtPace> planned;  ///< at the recommended pace; without a window at the slowest harmless one, if any
+  std::vector<AtPace> curve;  ///< at k_paces
+  std::optional<AtPace>
+      planned;  ///< at the recommended pace; without a window at the slowest harmless one, if any
   double effective_samples = 0;
   int samples = 0;
 };
@@ -90,7 +91,7 @@ struct PaceReport {
 ///          with surface and condensate under their limits and the hand steady; both divided by the hand's
 ///          scatter. Window = [confidence quantile of the slowest, 1 - confidence quantile of the fastest].
 /// Errors:  as run_pass().
-/// Cost:    samples x 8 passes.
+/// Cost:    samples x 6 passes.
 /// Source:  own derivation, README.md
 /// Checked: treatments/steam/pace_law_test.cpp
 Result<PaceReport> find_pace(const PaceProblem& problem);

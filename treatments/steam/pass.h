@@ -48,12 +48,12 @@ struct PassProblem {
 struct Resolution {
   int cells = 32;
   int refine = 1;      ///< each step of the base schedule is cut into this many
-  int most_redos = 3;  ///< doublings of `refine` when cutting single steps did not help
+  int most_redos = 7;  ///< doublings of `refine` when cutting single steps did not help
   /// Stop the air phase once no cell can reach `stop_below_celsius` any more; none: run to the end.
   double stop_below_celsius = -1000;
 };
 constexpr Resolution shown_resolution() {
-  return {.cells = 192, .refine = 8, .most_redos = 3};
+  return {.cells = 192, .refine = 8, .most_redos = 5};
 }
 
 /// The history of chosen places: times from the arrival of the leading skirt, and one row of temperatures per

@@ -24,5 +24,10 @@ void add_questions(CLI::App& app, Action& action);
 void add_schema(CLI::App& app, Action& action);
 void add_types(CLI::App& app, Action& action);
 void add_docs(CLI::App& app, Action& action);
+void add_job(CLI::App& app, Action& action);
+void add_serve(CLI::App& app, Action& action);
+void add_foldtest(CLI::App& app, Action& action);
+void add_plan(CLI::App& app, Action& action);
+void add_dose(CLI::App& app, Action& action);
 
 }  // namespace lastegg::cli

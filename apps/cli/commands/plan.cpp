@@ -1,0 +1,124 @@
+// lastegg plan JOB: a pace or a stated reason for every edge of a job's items. lastegg demo: the same for the
+// demo job.
+#include <fmt/format.h>
+
+#include <iostream>
+#include <map>
+#include <memory>
+
+#include "apps/cli/commands/command.h"
+#include "apps/cli/files.h"
+#include "apps/cli/job_requests.h"
+#include "apps/store/job_file.h"
+#include "engine/ask.h"
+#include "engine/document.h"
+#include "job/record/fold.h"
+
+namespace lastegg::cli {
+namespace {
+
+struct PlanOptions {
+  std::string file;
+  int samples = 1024;
+  bool as_json = false;
+};
+
+// A job file or events, or a request of the question plan.
+Result<Json> request_of(const PlanOptions& options) {
+  if (options.file.ends_with(".json") || options.file == "-") {
+    const Result<std::string> text = text_of_file(options.file);
+    if (!text) return refuse(text.error());
+    return parse_document(*text);
+  }
+  const Result<store::JobFile> job = store::load_job(options.file);
+  if (!job) return refuse(job.error());
+  Json events{{"lines", Json::array()}};
+  for (const record::Event& event : job->events.events()) events["lines"].push_back(event.bytes);
+  const AskOutcome folded = ask("fold_events", dumped(events));
+  const Json answer = Json::parse(folded.text, nullptr, false);
+  if (!folded.ok)
+    return refuse({ErrorKind::bad_input, answer["error"].value("message", ""), options.file, "", "", ""});
+  Result<Json> request = plan_request_of(answer.at("state"));
+  if (request && request->contains("fold_test")) {
+    for (Json& test : (*request)["fold_test"]) test["samples"] = options.samples;
+  } else if (request) {
+    (*request)["samples"] = options.samples;
+  }
+  return request;
+}
+
+std::string pace_words(const Json& pace) {
+  if (pace["recommended_metres_per_second"].is_null()) return "-";
+  const double recommended = pace["recommended_metres_per_second"];
+  if (pace["style"] == "place_hold_move") {
+    return fmt::format("hold {:.0f} s, move {:.0f} mm", pace["hold_seconds"].get<double>(),
+                       1e3 * pace["move_metres"].get<double>());
+  }
+  return fmt::format("{:.1f} mm/s ({:.0f} s per 30 cm)", 1e3 * recommended, 0.3 / recommended);
+}
+
+void print(const Json& plan) {
+  const Json& edges = plan["edges"];
+  std::map<std::pair<int, int>, int> printed;
+  int item = -1;
+  for (const Json& edge : edges) {
+    if (edge["item_index"] != item) {
+      item = edge["item_index"];
+      std::cout << "\n" << plan["items"][static_cast<std::size_t>(item)]["title"].get<std::string>() << "\n";
+      std::cout << "  height   length   pace                        verdict      edge\n";
+    }
+    const Json& pace = plan["paces"][edge["pace_index"].get<std::size_t>()];
+    std::cout << fmt::format("  {:4.2f} m  {:5.2f} m   {:<26}  {:<11}  {} [{}]\n",
+                             edge["height_metres"].get<double>(), edge["length_metres"].get<double>(),
+                             pace_words(pace), pace["verdict_at_recommended"].get<std::string>(),
+                             edge["title"].get<std::string>(), edge["pace_index"].get<int>() + 1);
+  }
+  std::cout << "\nWhat limits each\n";
+  for (std::size_t i = 0; i < plan["paces"].size(); ++i) {
+    const Json& reason = plan["paces"][i]["reason"];
+    if (!reason.is_null()) std::cout << fmt::format("  [{}] {}\n", i + 1, reason["text"].get<std::string>());
+  }
+  std::cout << "\n" << plan["summary"].get<std::string>() << "\n";
+  for (const Json& closed : plan["closed_by"]) {
+    std::cout << fmt::format("  {} edges without a pace: {}\n", closed["edges"].get<int>(),
+                             closed["text"].get<std::string>());
+  }
+  for (const Json& warning : plan["warnings"])
+    std::cout << fmt::format("Note: {}.\n", warning["text"].get<std::string>());
+  std::cout << "Steam burns. Never open a hot boiler; outlets and electronics are never steamed; unknown "
+               "finish: a hidden spot first.\n";
+}
+
+int plan(const PlanOptions& options) {
+  const Result<Json> request = request_of(options);
+  if (!request) return report(request.error());
+  const AskOutcome outcome = ask("plan", dumped(*request));
+  const Json answer = Json::parse(outcome.text, nullptr, false);
+  if (!outcome.ok) {
+    std::cerr << outcome.text << "\n";
+    return answer["error"].value("kind", "internal") == "internal" ? k_internal : k_bad_input;
+  }
+  if (options.as_json)
+    std::cout << outcome.text << "\n";
+  else
+    print(answer);
+  return answer["edges_with_window"].get<int>() > 0 ? k_done : k_answer_is_no;
+}
+
+}  // namespace
+
+void add_plan(CLI::App& app, Action& action) {
+  const auto options = std::make_shared<PlanOptions>();
+  CLI::App* command =
+      app.add_subcommand("plan", "Plan a pace for every edge of a job, or say why there is none");
+  command
+      ->add_option("job", options->file,
+                   "A .lastegg file or its events (.ndjson), or a request of the question plan (.json)")
+      ->required();
+  command->add_option("--samples", options->samples, "Size of the ensemble; verdicts use 1024")
+      ->check(CLI::Range(64, 4096));
+  command->add_flag("--json", options->as_json, "The whole answer as JSON");
+  command->callback([options, &action] { action = [options] { return plan(*options); }; });
+}
+
+}  // namespace lastegg::cli

@@ -1,0 +1,50 @@
+// Loads the engine inside a worker and speaks JSON with it. A trap kills an instance, so the next question after one
+// starts a fresh instance.
+import { loadEngine, type Engine } from '#engine';
+import type { EngineError, Outcome } from './types';
+
+let engine: Promise<Engine> | null = null;
+let module: Promise<WebAssembly.Module> | null = null;
+let engineUrl = '';
+
+export function locateEngine(url: string): void {
+  engineUrl = url;
+}
+
+async function compiled(): Promise<WebAssembly.Module> {
+  const response = await fetch(engineUrl, { cache: 'no-cache' });
+  if (!response.ok) throw new Error(`engine file: HTTP ${response.status}`);
+  return WebAssembly.compile(await response.arrayBuffer());
+}
+
+async function instance(): Promise<Engine> {
+  try {
+    module ??= compiled();
+    engine ??= module.then(loadEngine);
+    return await engine;
+  } catch (error) {
+    module = null;
+    engine = null;
+    throw error;
+  }
+}
+
+function readError(text: string): EngineError {
+  try {
+    const parsed = JSON.parse(text) as { error?: EngineError } & EngineError;
+    return parsed.error ?? parsed;
+  } catch {
+    return { kind: 'internal', message: text };
+  }
+}
+
+/** Asks one question; `request` is JSON text. Never rejects: a trap or a missing engine is an error of kind `internal`. */
+export async function ask<T>(question: string, request: string): Promise<Outcome<T>> {
+  try {
+    const { ok, text } = (await instance()).ask(question, request);
+    return ok ? { ok: true, answer: JSON.parse(text) as T } : { ok: false, error: readError(text) };
+  } catch (error) {
+    engine = null;
+    return { ok: false, error: { kind: 'internal', message: error instanceof Error ? error.message : String(error) } };
+  }
+}

@@ -1,0 +1,63 @@
+// Items with the furniture the engine builds for them. One question per distinct item; answers stay while the page lives.
+import { compute } from '../engine/compute';
+import type { EngineError, Entity, Furniture, FurnitureRequest } from '../engine/types';
+export type { Entity } from '../engine/types';
+
+const k_asked_keys = ['seats', 'size', 'length_metres', 'width_metres', 'covering', 'finish', 'wetting_limit_grams_per_m2'] as const;
+
+export function furnitureRequest(item: Entity): FurnitureRequest {
+  const request: Record<string, unknown> = { item: item.kind };
+  for (const key of k_asked_keys) if (item[key] !== undefined && item[key] !== null && item[key] !== '') request[key] = item[key];
+  return request as unknown as FurnitureRequest;
+}
+
+class Shelf {
+  private readonly asked = new Set<string>();
+  private readonly generation = compute.generation();
+  built = $state.raw<Record<string, Furniture>>({});
+  failed = $state.raw<Record<string, EngineError>>({});
+
+  /** Asks for what an item looks like, once. Call from an effect; read with `of`. */
+  want(item: Entity): void {
+    const request = furnitureRequest(item);
+    const key = JSON.stringify(request);
+    if (this.asked.has(key)) return;
+    this.asked.add(key);
+    void compute.ask<Furniture>('furniture', request, this.generation, 9).then((outcome) => {
+      if (outcome.ok) this.built = { ...this.built, [key]: outcome.answer };
+      else {
+        this.failed = { ...this.failed, [key]: outcome.error };
+        this.asked.delete(key);
+      }
+    });
+  }
+
+  of(item: Entity): Furniture | null {
+    return this.built[JSON.stringify(furnitureRequest(item))] ?? null;
+  }
+
+  errorOf(item: Entity): EngineError | null {
+    return this.failed[JSON.stringify(furnitureRequest(item))] ?? null;
+  }
+}
+
+export const shelf = new Shelf();
+
+export interface Placed { x_metres: number; y_metres: number; turn_degrees?: number }
+export interface Outline { x_metres: number; y_metres: number; width_metres: number; depth_metres: number }
+
+export function numberOf(value: unknown): number | null {
+  return typeof value === 'number' && Number.isFinite(value) ? value : null;
+}
+
+export function outlineOf(room: Entity): Outline | null {
+  const raw = room.outline as Partial<Outline> | undefined;
+  if (!raw || [raw.x_metres, raw.y_metres, raw.width_metres, raw.depth_metres].some((value) => numberOf(value) === null)) return null;
+  return raw as Outline;
+}
+
+export function placedOf(item: Entity): Placed | null {
+  const raw = item.place as Partial<Placed> | undefined;
+  if (!raw || numberOf(raw.x_metres) === null || numberOf(raw.y_metres) === null) return null;
+  return raw as Placed;
+}

@@ -1,0 +1,64 @@
+// A `.lastegg` file: a zip of events.ndjson (one event a line, sorted by id), manifest.json and blobs/. Lines are kept
+// byte for byte, those of kinds and fields that this version does not know included.
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
+
+export interface Manifest {
+  format: 'lastegg'; version: 1; job: string; title: string; event_count: number; state_hash: string | null; engine: string | null;
+}
+export interface LasteggFile { manifest: Partial<Manifest>; lines: { id: string; line: string }[]; refused: number }
+
+const k_most_bytes = 64 * 1024 * 1024;
+
+export function pack(lines: { id: string; line: string }[], manifest: Manifest): Uint8Array {
+  const sorted = [...lines].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+  const ndjson = sorted.map((one) => one.line + '\n').join('');
+  const fixed = { mtime: new Date(1980, 0, 1) };
+  return zipSync({
+    'manifest.json': [strToU8(JSON.stringify(manifest, null, 1) + '\n'), fixed],
+    'events.ndjson': [strToU8(ndjson), fixed],
+  });
+}
+
+/** Reads the lines of an `events.ndjson` text; lines that are no event are counted, not kept. */
+export function readLines(text: string): { lines: { id: string; line: string }[]; refused: number } {
+  const lines: { id: string; line: string }[] = [];
+  let refused = 0;
+  for (const raw of text.split('\n')) {
+    const line = raw.endsWith('\r') ? raw.slice(0, -1) : raw;
+    if (!line.trim()) continue;
+    try {
+      const event = JSON.parse(line) as { id?: unknown };
+      if (typeof event.id !== 'string') throw new Error('no id');
+      lines.push({ id: event.id, line });
+    } catch {
+      refused++;
+    }
+  }
+  return { lines, refused };
+}
+
+/** Opens a `.lastegg` file. Throws an Error with a plain sentence when the file is none. */
+export function unpack(bytes: Uint8Array): LasteggFile {
+  let files: Record<string, Uint8Array>;
+  try {
+    files = unzipSync(bytes, {
+      filter: (file) => {
+        if (file.originalSize > k_most_bytes) throw new Error(`${file.name} is larger than 64 MB`);
+        return file.name === 'manifest.json' || file.name === 'events.ndjson';
+      },
+    });
+  } catch (error) {
+    throw new Error(`This is not a .lastegg file: ${error instanceof Error ? error.message : String(error)}.`);
+  }
+  const events = files['events.ndjson'];
+  if (!events) throw new Error('This is not a .lastegg file: it holds no events.ndjson.');
+  let manifest: Partial<Manifest> = {};
+  if (files['manifest.json']) {
+    try {
+      manifest = JSON.parse(strFromU8(files['manifest.json'])) as Partial<Manifest>;
+    } catch {
+      manifest = {};
+    }
+  }
+  return { manifest, ...readLines(strFromU8(events)) };
+}

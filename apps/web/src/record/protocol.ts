@@ -1,0 +1,27 @@
+// What the page and the record worker say to each other.
+import type { EngineError, FoldedRecord } from '../engine/types';
+
+export interface JobInfo { id: string; title: string; opened: string; count: number }
+export interface ExportInfo { stateHash: string; count: number; at: string }
+
+/** The open job as the worker last folded it. `folded` is null when the engine could not fold; the facts are kept. */
+export interface OpenJob {
+  job: string; folded: FoldedRecord | null; foldError: EngineError | null; count: number; lastExport: ExportInfo | null;
+}
+export interface Opened { blank: boolean; jobs: JobInfo[]; device: string; open: OpenJob | null }
+export interface Imported { job: string; added: number; already: number; differing: number; stateHash: string | null; promisedHash: string | null }
+
+export interface Requests {
+  locate: { ask: { url: string }; get: null };
+  open: { ask: { job?: string }; get: Opened };
+  append: { ask: { job: string; lines: { id: string; line: string }[] }; get: OpenJob };
+  start: { ask: { job: string; title: string; lines: { id: string; line: string }[] }; get: OpenJob };
+  export: { ask: { job: string }; get: { bytes: Uint8Array; name: string; count: number; stateHash: string } };
+  exported: { ask: { job: string; stateHash: string; count: number; at: string }; get: OpenJob };
+  import: { ask: { bytes: Uint8Array; at: string }; get: Imported };
+}
+export type RequestName = keyof Requests;
+
+/** Said to every tab after facts were added by one of them. */
+export const k_channel = 'lastegg-record';
+export const k_writer_lock = 'lastegg-record-writer';

@@ -1,0 +1,41 @@
+// The page's side of the record worker: the open job as reactive state, and the one way to write a fact.
+import type { EngineError, Entity, FoldedRecord, JobState, RecordEvent } from '../engine/types';
+import type { ExportInfo, Imported, JobInfo, OpenJob, RequestName, Requests } from './protocol';
+export type { JobInfo } from './protocol';
+
+export const k_no_state: JobState = {
+  job: null, dwelling: null, rooms: [], items: [], kit: { machines: [], heads: [], towels: [], probes: [] }, fold_tests: [], settings: null,
+};
+
+class RecordWorker {
+  private readonly worker = new Worker(new URL('./record.worker.ts', import.meta.url), { type: 'module', name: 'record' });
+  private readonly waiting = new Map<number, { done: (value: never) => void; failed: (error: Error) => void }>();
+  private nextNumber = 1;
+  /** Called when another tab added facts to a job. */
+  onchange: (job: string) => void = () => {};
+
+  constructor() {
+    this.worker.onmessage = ({ data }: MessageEvent<{ number: number; ok: boolean; value: never; message: string; changed?: string }>) => {
+      if (data.changed) {
+        this.onchange(data.changed);
+        return;
+      }
+      const one = this.waiting.get(data.number);
+      this.waiting.delete(data.number);
+      if (data.ok) one?.done(data.value);
+      else one?.failed(new Error(data.message));
+    };
+    void this.say('locate', { url: new URL('lastegg.wasm', document.baseURI).href });
+  }
+
+  say<Name extends RequestName>(name: Name, body: Requests[Name]['ask']): Promise<Requests[Name]['get']> {
+    return new Promise((done, failed) => {
+      const number = this.nextNumber++;
+      this.waiting.set(number, { done: done as (value: never) => void, failed });
+      this.worker.postMessage({ number, name, body });
+    });
+  }
+}
+
+export const worker = new RecordWorker();
+export type { EngineError, Entity, ExportInfo, FoldedRecord, Imported, JobState, OpenJob, RecordEvent };

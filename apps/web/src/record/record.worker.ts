@@ -1,0 +1,136 @@
+// The record worker: holds the open job, adds facts and folds them through the engine; it never runs physics. One fact
+// is one strictly durable transaction, written under a lock that one tab at a time can hold. Only after the commit is
+// the fact folded and called saved.
+import { ask, locateEngine } from '../engine/wasm';
+import type { FoldedRecord, RecordEvent } from '../engine/types';
+import { pack, unpack } from './lastegg_file';
+import { k_channel, k_writer_lock, type Imported, type OpenJob, type Opened, type RequestName, type Requests } from './protocol';
+import { Store, type StoredEvent } from './store';
+
+const store = new Store();
+const channel = new BroadcastChannel(k_channel);
+
+function alone<T>(work: () => Promise<T>): Promise<T> {
+  return navigator.locks.request(k_writer_lock, { mode: 'exclusive' }, work) as Promise<T>;
+}
+
+async function fold(job: string): Promise<OpenJob> {
+  const rows = await store.events.where('job').equals(job).toArray();
+  const outcome = await ask<FoldedRecord>('fold_events', JSON.stringify({ lines: rows.map((row) => row.line) }));
+  const kept = await store.exports.get(job);
+  return {
+    job,
+    folded: outcome.ok ? outcome.answer : null,
+    foldError: outcome.ok ? null : outcome.error,
+    count: rows.length,
+    lastExport: kept ? { stateHash: kept.stateHash, count: kept.count, at: kept.at } : null,
+  };
+}
+
+async function put(job: string, lines: { id: string; line: string }[]): Promise<{ added: number; already: number; differing: number }> {
+  return alone(() =>
+    store.transaction('rw', store.events, async () => {
+      const there = await store.events.bulkGet(lines.map((one) => one.id));
+      const fresh: StoredEvent[] = [];
+      let already = 0, differing = 0;
+      lines.forEach((one, i) => {
+        const old = there[i];
+        if (!old) fresh.push({ id: one.id, job, line: one.line });
+        else if (old.line === one.line) already++;
+        else differing++;
+      });
+      await store.events.bulkAdd(fresh);
+      return { added: fresh.length, already, differing };
+    }));
+}
+
+async function noteJob(job: string, title: string, at: string): Promise<void> {
+  await alone(() => store.transaction('rw', store.jobs, store.notes, async () => {
+    if (!(await store.jobs.get(job))) await store.jobs.put({ id: job, title, opened: at });
+    await store.notes.put({ key: 'last_job', value: job });
+  }));
+}
+
+async function deviceId(): Promise<string> {
+  const known = await store.notes.get('device');
+  if (typeof known?.value === 'string') return known.value;
+  return alone(async () => {
+    const now = await store.notes.get('device');
+    if (typeof now?.value === 'string') return now.value;
+    const fresh = crypto.randomUUID();
+    await store.notes.put({ key: 'device', value: fresh });
+    return fresh;
+  });
+}
+
+const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise<Requests[Name]['get']> } = {
+  locate: async ({ url }) => {
+    locateEngine(url);
+    return null;
+  },
+  open: async ({ job }): Promise<Opened> => {
+    const count = await store.events.count();
+    const jobs = await Promise.all((await store.jobs.toArray()).map(async (one) => (
+      { ...one, count: await store.events.where('job').equals(one.id).count() })));
+    const last = job ?? ((await store.notes.get('last_job'))?.value as string | undefined);
+    const chosen = jobs.find((one) => one.id === last) ?? jobs[0];
+    if (job && chosen) await store.notes.put({ key: 'last_job', value: chosen.id });
+    return { blank: count === 0, jobs, device: await deviceId(), open: chosen ? await fold(chosen.id) : null };
+  },
+  start: async ({ job, title, lines }) => {
+    const at = lines[0] ? (JSON.parse(lines[0].line) as RecordEvent).at : '';
+    await put(job, lines);
+    await noteJob(job, title, at);
+    channel.postMessage({ job });
+    return fold(job);
+  },
+  append: async ({ job, lines }) => {
+    await put(job, lines);
+    channel.postMessage({ job });
+    return fold(job);
+  },
+  export: async ({ job }) => {
+    const rows = await store.events.where('job').equals(job).toArray();
+    const { folded } = await fold(job);
+    const known = await store.jobs.get(job);
+    const title = String(folded?.state.job?.title ?? known?.title ?? 'job');
+    const stateHash = folded?.state_hash ?? '';
+    const bytes = pack(rows, {
+      format: 'lastegg', version: 1, job, title, event_count: rows.length,
+      state_hash: folded?.state_hash ?? null, engine: folded?.engine ?? null,
+    });
+    const plain = title.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'job';
+    return { bytes, name: `${plain}-${stateHash.slice(0, 6) || 'unhashed'}.lastegg`, count: rows.length, stateHash };
+  },
+  exported: async ({ job, stateHash, count, at }) => {
+    await alone(() => store.exports.put({ job, stateHash, count, at }));
+    return fold(job);
+  },
+  import: async ({ bytes, at }): Promise<Imported> => {
+    const file = unpack(bytes);
+    if (file.lines.length === 0) throw new Error('This file holds no facts.');
+    const first = file.lines.map((one) => JSON.parse(one.line) as RecordEvent).find((event) => event.kind.startsWith('job/'));
+    const job = first?.subject ?? file.manifest.job;
+    if (!job) throw new Error('This file names no job.');
+    const counts = await put(job, file.lines);
+    await noteJob(job, String(file.manifest.title ?? (first?.data.title as string | undefined) ?? 'Imported job'), at);
+    channel.postMessage({ job });
+    const { folded } = await fold(job);
+    return { job, ...counts, stateHash: folded?.state_hash ?? null, promisedHash: file.manifest.state_hash ?? null };
+  },
+};
+
+channel.onmessage = ({ data }: MessageEvent<{ job: string }>) => self.postMessage({ changed: data.job });
+
+// One request at a time, in the order they came, so that what is shown as saved never runs ahead of the store.
+let last: Promise<unknown> = Promise.resolve();
+self.onmessage = ({ data }: MessageEvent<{ number: number; name: RequestName; body: never }>) => {
+  last = last.then(async () => {
+    try {
+      const value = await answers[data.name](data.body);
+      self.postMessage({ number: data.number, ok: true, value });
+    } catch (error) {
+      self.postMessage({ number: data.number, ok: false, message: error instanceof Error ? error.message : String(error) });
+    }
+  });
+};

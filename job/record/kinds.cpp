@@ -1,0 +1,197 @@
+#include "job/record/kinds.h"
+
+#include <algorithm>
+
+namespace lastegg::record {
+namespace {
+
+using Type = DataField::Type;
+
+constexpr bool k_required = true;
+constexpr bool k_optional = false;
+
+DataField of_type(Type type, std::string_view key, bool is_required, std::string_view text) {
+  DataField field;
+  field.key = key;
+  field.type = type;
+  field.is_required = is_required;
+  field.text = text;
+  return field;
+}
+
+DataField number(std::string_view key, bool is_required, Unit unit, double least, double most,
+                 std::string_view text) {
+  DataField field = of_type(Type::number, key, is_required, text);
+  field.unit = unit;
+  field.least = least;
+  field.most = most;
+  return field;
+}
+
+// A number that must be above zero.
+DataField positive(std::string_view key, bool is_required, Unit unit, double most, std::string_view text) {
+  DataField field = number(key, is_required, unit, 0, most, text);
+  field.least_excluded = true;
+  return field;
+}
+
+DataField whole(std::string_view key, double least, double most, std::string_view text) {
+  DataField field = of_type(Type::integer, key, k_optional, text);
+  field.least = least;
+  field.most = most;
+  return field;
+}
+
+DataField word(std::string_view key, bool is_required, std::vector<std::string_view> words,
+               std::string_view text) {
+  DataField field = of_type(Type::word, key, is_required, text);
+  field.words = std::move(words);
+  return field;
+}
+
+DataField object(std::string_view key, std::vector<DataField> fields, std::string_view text) {
+  DataField field = of_type(Type::object, key, k_optional, text);
+  field.fields = std::move(fields);
+  return field;
+}
+
+DataField title() {
+  return of_type(Type::text, "title", k_required, "what people call it; no names of persons, no addresses");
+}
+
+DataField typed() {
+  return object("typed", {}, "what the person typed, key by key, with the unit as typed");
+}
+
+DataField elevation() {
+  return number("elevation_metres", k_optional, Unit::metre, -450, 6000, "above sea level");
+}
+
+// Keys that every kind may carry.
+KindRule kind(std::string_view name, std::string_view text, std::vector<DataField> fields) {
+  KindRule rule;
+  rule.kind = name;
+  rule.text = text;
+  rule.fields = std::move(fields);
+  rule.fields.push_back(of_type(Type::text, "note", k_optional, "a remark"));
+  rule.fields.push_back(
+      of_type(Type::flag, "invented", k_optional, "true in made-up data, such as the demo's"));
+  return rule;
+}
+
+std::vector<KindRule> place_kinds() {
+  return {
+      kind("job/1", "What the job is called. Its subject is the job's id.",
+           {title(), of_type(Type::date, "opened_on", k_optional, "the day the job began"), elevation()}),
+      kind("dwelling/1", "A home that is looked at or treated.",
+           {title(), of_type(Type::text, "kind", k_optional, "apartment, house, ..."),
+            of_type(Type::id, "job", k_optional, "the job it belongs to"), elevation()}),
+      kind(
+          "room/1", "A room of a dwelling.",
+          {title(), of_type(Type::id, "dwelling", k_optional, "the dwelling it is in"),
+           object(
+               "outline",
+               {number("x_metres", k_required, Unit::metre, -1000, 1000, "left wall, on the dwelling's plan"),
+                number("y_metres", k_required, Unit::metre, -1000, 1000, "far wall, on the dwelling's plan"),
+                positive("width_metres", k_required, Unit::metre, 200, "left to right"),
+                positive("depth_metres", k_required, Unit::metre, 200, "far to near")},
+               "where its walls stand")}),
+      kind(
+          "item/1", "A piece of furniture. What it is and how large goes on to the question furniture.",
+          {title(),
+           of_type(Type::text, "kind", k_required, "sofa, mattress: the word the question furniture takes"),
+           of_type(Type::id, "room", k_optional, "the room it stands in"), whole("seats", 1, 20, "of a sofa"),
+           of_type(Type::text, "size", k_optional, "name of a mattress size"),
+           positive("length_metres", k_optional, Unit::metre, 20, "where measured"),
+           positive("width_metres", k_optional, Unit::metre, 20, "where measured"),
+           positive("depth_metres", k_optional, Unit::metre, 20, "where measured"),
+           positive("height_metres", k_optional, Unit::metre, 20, "where measured"),
+           of_type(Type::text, "covering", k_required,
+                   "the cloth, a word the question furniture takes; unknown if not known"),
+           of_type(Type::text, "finish", k_optional, "what is on the cloth or wood, if known"),
+           number("wetting_limit_grams_per_m2", k_optional, Unit::gram_per_m2, 5, 500,
+                  "water the covering took without a mark in a hidden-spot test"),
+           object("place",
+                  {number("x_metres", k_required, Unit::metre, -1000, 1000,
+                          "its middle, from the room's left wall"),
+                   number("y_metres", k_required, Unit::metre, -1000, 1000,
+                          "its middle, from the room's far wall"),
+                   number("turn_degrees", k_optional, Unit::none, -360, 360,
+                          "turned clockwise, seen from above")},
+                  "where in the room it stands")})};
+}
+
+std::vector<KindRule> kit_kinds() {
+  return {
+      kind("machine/1", "A steamer.",
+           {title(), positive("power_watts", k_optional, Unit::watt, 50000, "as its plate says"), typed()}),
+      kind("head/1", "A steam head.",
+           {title(), of_type(Type::id, "machine", k_optional, "the machine it belongs to"),
+            positive("length_metres", k_required, Unit::metre, 2, "along the pass"),
+            positive("width_metres", k_optional, Unit::metre, 2, "across the pass"), typed()}),
+      kind("towel/1", "A way of using a towel.",
+           {title(),
+            word("use", k_required, {"none", "wrapped", "laid"},
+                 "no towel, around the head, or lying on the cloth"),
+            positive("thickness_metres", k_optional, Unit::metre, 0.1, "as it lies"), typed()}),
+      kind("probe/1", "A thermometer probe.",
+           {title(),
+            positive("time_constant_seconds", k_required, Unit::second, 600,
+                     "until 63 % of a sudden change shows"),
+            typed()})};
+}
+
+std::vector<KindRule> test_kinds() {
+  std::vector<KindRule> rules = {
+      kind("fold_test/1", "A test of one head with one towel: a probe's tip in a folded cloth.",
+           {title(), of_type(Type::id, "machine", k_optional, "the machine used"),
+            of_type(Type::id, "head", k_optional, "the head used"),
+            of_type(Type::id, "towel", k_optional, "the towel used"),
+            of_type(Type::id, "probe", k_optional, "the probe used"),
+            number("start_celsius", k_optional, Unit::celsius, -25, 60, "of the cloth before the passes"),
+            elevation(), of_type(Type::text, "covering", k_optional, "the kind of cloth that was folded"),
+            of_type(Type::text, "cloth", k_optional, "material of one layer of the fold"), typed()}),
+      kind("reading/1", "One pass over the fold and the highest temperature that the probe showed.",
+           {of_type(Type::id, "fold_test", k_required, "the test it belongs to"),
+            positive("pace_metres_per_second", k_optional, Unit::metre_per_second, 2, "speed of the head"),
+            positive("distance_metres", k_optional, Unit::metre, 20, "length of the pass"),
+            positive("seconds", k_optional, Unit::second, 3600, "time for that length"),
+            of_type(Type::layers, "layers", k_required, "over the tip: how many, or a list that names each"),
+            number("peak_celsius", k_required, Unit::celsius, -25, 150, "highest temperature shown"),
+            typed()})};
+  rules.back().any_of = {{"pace_metres_per_second"}, {"distance_metres", "seconds"}};
+  return rules;
+}
+
+std::vector<KindRule> other_kinds() {
+  return {kind("settings/1", "How this job is shown.",
+               {word("temperature", k_optional, {"C", "F"}, "unit of temperatures"),
+                word("length", k_optional, {"mm", "in"}, "unit of small lengths and of paces"),
+                of_type(Type::text, "language", k_optional, "language tag, such as en"),
+                of_type(Type::id, "fold_test", k_optional, "the fold test that the plan rests on")}),
+          kind("removed/1", "Its subject is off the lists. Nothing is deleted.",
+               {of_type(Type::flag, "removed", k_optional,
+                        "false, in a correction, puts it back; true if left out"),
+                of_type(Type::text, "reason", k_optional, "why")})};
+}
+
+}  // namespace
+
+const std::vector<KindRule>& kind_rules() {
+  static const std::vector<KindRule> table = [] {
+    std::vector<KindRule> all;
+    for (std::vector<KindRule> part : {place_kinds(), kit_kinds(), test_kinds(), other_kinds()})
+      all.insert(all.end(), part.begin(), part.end());
+    return all;
+  }();
+  return table;
+}
+
+const KindRule* rule_of(std::string_view kind) {
+  const std::vector<KindRule>& rules = kind_rules();
+  const auto found =
+      std::find_if(rules.begin(), rules.end(), [&](const KindRule& rule) { return rule.kind == kind; });
+  return found == rules.end() ? nullptr : &*found;
+}
+
+}  // namespace lastegg::record

@@ -1,0 +1,104 @@
+#include "job/record/kinds.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+#include <string>
+
+#include "job/record/events_for_tests.h"
+
+using namespace lastegg;
+using namespace lastegg::record;
+
+namespace {
+
+std::optional<Error> fault_in(const char* kind, const std::string& data) {
+  const Json parsed = Json::parse(data, nullptr, false);
+  EXPECT_TRUE(parsed.is_object()) << data;
+  return fault_of(*rule_of(kind), parsed);
+}
+
+const std::string k_test = "\"fold_test\":\"" + id_number(1) + "\"";
+
+}  // namespace
+
+TEST(Kinds, AreThoseOfTheFirstVersion) {
+  const std::set<std::string> wanted = {"job/1",       "dwelling/1", "room/1",     "item/1",
+                                        "machine/1",   "head/1",     "towel/1",    "probe/1",
+                                        "fold_test/1", "reading/1",  "settings/1", "removed/1"};
+  std::set<std::string> known;
+  for (const KindRule& rule : kind_rules()) known.insert(std::string(rule.kind));
+  EXPECT_EQ(known, wanted);
+  EXPECT_EQ(rule_of("reading/2"), nullptr);
+  EXPECT_EQ(rule_of("reading"), nullptr);
+}
+
+TEST(Kinds, AcceptSoundData) {
+  EXPECT_FALSE(fault_in("job/1", R"({"title":"Demo","opened_on":"2028-02-29","elevation_metres":-430})"));
+  EXPECT_FALSE(fault_in(
+      "item/1", R"({"title":"Sofa","kind":"sofa","seats":3,"covering":"cotton","of_the_future":{}})"));
+  EXPECT_FALSE(fault_in("reading/1",
+                        "{" + k_test + R"(,"pace_metres_per_second":0.025,"layers":2,"peak_celsius":46})"));
+  EXPECT_FALSE(fault_in(
+      "reading/1",
+      "{" + k_test + R"(,"distance_metres":0.3,"seconds":12,"layers":["terry"],"peak_celsius":46})"));
+  EXPECT_FALSE(fault_in("removed/1", "{}"));
+  EXPECT_FALSE(fault_in("towel/1", R"({"title":"Terry","use":"wrapped","thickness_metres":null})"));
+}
+
+TEST(Kinds, NameValueLimitUnitAndPlace) {
+  const auto hot = fault_in(
+      "reading/1", "{" + k_test + R"(,"pace_metres_per_second":0.025,"layers":2,"peak_celsius":160})");
+  ASSERT_TRUE(hot.has_value());
+  EXPECT_EQ(hot->where, "/data/peak_celsius");
+  EXPECT_EQ(hot->value, "160");
+  EXPECT_EQ(hot->limit, "150");
+  EXPECT_EQ(hot->unit, "C");
+  EXPECT_EQ(hot->message, "peak_celsius is 160 C; it must be at most 150 C");
+
+  const auto still =
+      fault_in("reading/1", "{" + k_test + R"(,"pace_metres_per_second":0,"layers":2,"peak_celsius":60})");
+  ASSERT_TRUE(still.has_value());
+  EXPECT_EQ(still->message, "pace_metres_per_second is 0 m/s; it must be above 0 m/s");
+
+  const auto wall = fault_in(
+      "room/1",
+      R"({"title":"Hall","outline":{"x_metres":0,"y_metres":0,"width_metres":-2,"depth_metres":1}})");
+  ASSERT_TRUE(wall.has_value());
+  EXPECT_EQ(wall->where, "/data/outline/width_metres");
+}
+
+TEST(Kinds, RefuseWhatCannotBeUsed) {
+  struct Case {
+    const char* kind;
+    std::string data;
+    const char* where;
+  };
+  const std::string reading = "{" + k_test + R"(,"peak_celsius":60)";
+  for (const Case& one :
+       {Case{"job/1", "{}", "/data/title"},
+        Case{"job/1", R"({"title":5})", "/data/title"},
+        Case{"job/1", R"({"title":null})", "/data/title"},
+        Case{"job/1", R"({"title":"x","opened_on":"2027-02-29"})", "/data/opened_on"},
+        Case{"job/1", R"({"title":"x","opened_on":"02/03/2026"})", "/data/opened_on"},
+        Case{"room/1", R"({"title":"x","dwelling":"home"})", "/data/dwelling"},
+        Case{"room/1", R"({"title":"x","outline":[0,0,1,1]})", "/data/outline"},
+        Case{"room/1", R"({"title":"x","outline":{"x_metres":0}})", "/data/outline/y_metres"},
+        Case{"item/1", R"({"title":"x","kind":"sofa"})", "/data/covering"},
+        Case{"item/1", R"({"title":"x","kind":"sofa","covering":"cotton","seats":2.5})", "/data/seats"},
+        Case{"head/1", R"({"title":"x","length_metres":"0.1"})", "/data/length_metres"},
+        Case{"towel/1", R"({"title":"x","use":"folded"})", "/data/use"},
+        Case{"towel/1", R"({"title":"x","use":1})", "/data/use"},
+        Case{"probe/1", R"({"title":"x","time_constant_seconds":0})", "/data/time_constant_seconds"},
+        Case{"removed/1", R"({"removed":"yes"})", "/data/removed"},
+        Case{"reading/1", reading + R"(,"layers":1})", "/data"},
+        Case{"reading/1", reading + R"(,"layers":1,"distance_metres":1})", "/data"},
+        Case{"reading/1", reading + R"(,"layers":0,"pace_metres_per_second":0.02})", "/data/layers"},
+        Case{"reading/1", reading + R"(,"layers":13,"pace_metres_per_second":0.02})", "/data/layers"},
+        Case{"reading/1", reading + R"(,"layers":[],"pace_metres_per_second":0.02})", "/data/layers"}}) {
+    const auto fault = fault_in(one.kind, one.data);
+    ASSERT_TRUE(fault.has_value()) << one.kind << " " << one.data;
+    EXPECT_EQ(fault->kind, ErrorKind::bad_input);
+    EXPECT_EQ(fault->where, one.where) << one.data;
+  }
+}
