@@ -112,7 +112,7 @@ TEST(Kinds, AreAllOnTheirPage) {
   const std::string page((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
   ASSERT_FALSE(page.empty());
   for (const KindRule& rule : kind_rules()) {
-    const std::string head = "\n### " + std::string(rule.kind) + "\n";
+    const std::string head = "\n### **" + std::string(rule.kind) + "**\n";
     const std::size_t from = page.find(head);
     ASSERT_NE(from, std::string::npos) << rule.kind;
     const std::size_t to = page.find("\n## ", from + 1);
