@@ -14,8 +14,8 @@ std::vector<Field> fold_test_fields();
 /// What a fold test says beyond what the fit needs.
 struct ReadFoldTest {
   steam::FoldTest test;
-  std::string covering;                 ///< of the cloth the fold was made of; "test_fold" for the standard fold
-  std::vector<int> layers;              ///< over the tip, per reading
+  std::string covering;     ///< of the cloth the fold was made of; "test_fold" for the standard fold
+  std::vector<int> layers;  ///< over the tip, per reading
   double working_pace_metres_per_second = 0.0254;
   double head_width_metres = 0.2;
   int samples = 1024;
@@ -26,7 +26,8 @@ struct ReadFoldTest {
 /// Errors:  bad_input with place: a probe too slow to correct for, an unknown material, no pressure ...
 Result<ReadFoldTest> read_fold_test(const Json& request, const std::string& where);
 
-/// Shape and JSON of a calibration: the compact form in which a fold test's result is handed to `pace` and `plan`.
+/// Shape and JSON of a calibration: the compact form in which a fold test's result is handed to `pace` and
+/// `plan`.
 Shape calibration_shape();
 Json to_json(const steam::Calibration& calibration, const std::string& covering);
 Result<steam::Calibration> read_calibration(const Json& calibration, const std::string& where);

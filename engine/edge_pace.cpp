@@ -24,9 +24,9 @@ namespace {
 constexpr double k_least_effective_share = 400.0 / 1024;  // judgement
 constexpr double k_near_limit = 0.03;                     // |log10(R/2)| within which a verdict is not proven
 constexpr double k_glide_pace = 0.010;                    // slower: place, hold, move (judgement)
-constexpr int k_tried_samples = 128;                      // alternatives are looked at with a preview's ensemble
+constexpr int k_tried_samples = 128;  // alternatives are looked at with a preview's ensemble
 constexpr double k_damp_activity = 0.9;
-constexpr double k_pass_nearest_boiling_kelvin = 0.31;     // what the question pass accepts, and a little
+constexpr double k_pass_nearest_boiling_kelvin = 0.31;  // what the question pass accepts, and a little
 constexpr double k_larger_head = 1.5;
 constexpr double k_cooling_gap_passes = 2;
 
@@ -60,10 +60,14 @@ void tighten(Finish& finish, const DamageLimit& limit) {
   finish.seconds_allowed = limit.seconds_allowed ? limit.seconds_allowed->value : 0;
 }
 
-// Finishes of wood as furniture names them, and the damage limit that stands for each; bare and unknown wood have none.
+// Finishes of wood as furniture names them, and the damage limit that stands for each; bare and unknown wood
+// have none.
 constexpr std::pair<std::string_view, std::string_view> k_wood_finishes[] = {
-    {"wax", "beeswax"},           {"shellac", "shellac"},   {"lacquer", "nitrocellulose_lacquer"},
-    {"varnish", "catalysed_varnish"}, {"paint", "alkyd_paint"}};
+    {"wax", "beeswax"},
+    {"shellac", "shellac"},
+    {"lacquer", "nitrocellulose_lacquer"},
+    {"varnish", "catalysed_varnish"},
+    {"paint", "alkyd_paint"}};
 
 Result<Finish> finish_of(const Covering& covering, const std::optional<std::string>& named) {
   if (named == "bare" || named == "oil" || named == "unknown") {
@@ -122,15 +126,18 @@ std::vector<Attempt> attempts(const PaceBasis& basis, const steam::PaceProblem& 
     for (double& weight : weights) weight /= sum;
   }
   if (problem.calibration.towel != steam::Towel::none && !problem.calibration.known_head) {
-    Attempt bare{preview, "without the towel, from the prior of the bare head: a fold test without towel would tell"};
+    Attempt bare{preview,
+                 "without the towel, from the prior of the bare head: a fold test without towel would tell"};
     bare.problem.calibration = steam::prior_calibration(
-        head_key(basis.machine, basis.head, steam::Towel::none), problem.calibration.cloth_key, steam::Towel::none,
-        problem.calibration.head_length_metres, problem.calibration.pressure_pascal, static_cast<int>(weights.size()));
+        head_key(basis.machine, basis.head, steam::Towel::none), problem.calibration.cloth_key,
+        steam::Towel::none, problem.calibration.head_length_metres, problem.calibration.pressure_pascal,
+        static_cast<int>(weights.size()));
     out.push_back(std::move(bare));
   }
   Attempt larger{preview, fmt::format("a head {:g} times as long along the travel", k_larger_head)};
   larger.problem.calibration.head_length_metres *= k_larger_head;
-  if (larger.problem.calibration.known_head) larger.problem.calibration.known_head->length_metres *= k_larger_head;
+  if (larger.problem.calibration.known_head)
+    larger.problem.calibration.known_head->length_metres *= k_larger_head;
   out.push_back(std::move(larger));
   Attempt twice{preview, "two passes with a pause to cool between them"};
   twice.problem.passes = static_cast<int>(k_cooling_gap_passes);
@@ -186,7 +193,8 @@ Json middle_case(const steam::PaceProblem& problem, double pace) {
     }
     stack.push_back(std::move(row));
   }
-  const double hottest = steam::boiling_celsius(problem.calibration.pressure_pascal) - k_pass_nearest_boiling_kelvin;
+  const double hottest =
+      steam::boiling_celsius(problem.calibration.pressure_pascal) - k_pass_nearest_boiling_kelvin;
   return {{"head",
            {{"length_metres", median.head.length_metres},
             {"dew_celsius", std::min(median.head.dew_celsius, hottest)},
@@ -209,27 +217,43 @@ Json middle_case(const steam::PaceProblem& problem, double pace) {
 
 std::vector<Field> pace_kit_fields() {
   Shape known = head_shape(false);
-  known.fields.push_back(optional("vapour_efficiency", ratio("of this cloth, if known (phi)").at_least(0).at_most(1.5)));
+  known.fields.push_back(
+      optional("vapour_efficiency", ratio("of this cloth, if known (phi)").at_least(0).at_most(1.5)));
   known.fields.push_back(with_default("towel", towel_shape("towel that belongs to these values"), "none"));
   std::vector<Field> fields{
       optional("head", known),
-      optional("fold_test", either({object(fold_test_fields(), "a fold test"), list(object(fold_test_fields(), "a fold test"), "several")},
+      optional("fold_test", either({object(fold_test_fields(), "a fold test"),
+                                    list(object(fold_test_fields(), "a fold test"), "several")},
                                    "fold tests of this machine, head and towel")),
-      optional("calibration", either({calibration_shape(), list(calibration_shape(), "several")}, "what fold tests found")),
-      optional("prior", object({with_default("machine", text("name of the machine"), "machine"),
-                                with_default("head", text("name of the head"), "head"),
-                                with_default("towel", towel_shape("towel"), "none"),
-                                with_default("length_metres", number(Unit::metre, "contact length along the travel").at_least(0.01).at_most(0.6), 0.08)},
-                               "no test yet: what is usual")),
-      with_default("start_celsius", number(Unit::celsius, "temperature of the item before").at_least(-20).at_most(50), 20),
+      optional("calibration",
+               either({calibration_shape(), list(calibration_shape(), "several")}, "what fold tests found")),
+      optional("prior",
+               object({with_default("machine", text("name of the machine"), "machine"),
+                       with_default("head", text("name of the head"), "head"),
+                       with_default("towel", towel_shape("towel"), "none"),
+                       with_default(
+                           "length_metres",
+                           number(Unit::metre, "contact length along the travel").at_least(0.01).at_most(0.6),
+                           0.08)},
+                      "no test yet: what is usual")),
+      with_default("start_celsius",
+                   number(Unit::celsius, "temperature of the item before").at_least(-20).at_most(50), 20),
       with_default("damp", flag("the covering is damp to the hand"), false),
-      with_default("confidence", ratio("confidence of kill and of no harm").at_least(0.5).at_most(0.99), 0.95),
-      with_default("samples", integer("size of the ensemble where no fold test gives it; verdicts use 1024").at_least(64).at_most(4096), 1024),
-      with_default("wetting_limit_grams_per_m2",
-                   number(Unit::gram_per_m2, "most water the covering may take up; 50 is an estimate, a hidden-spot test may show another")
-                       .at_least(5)
-                       .at_most(500),
-                   50)};
+      with_default("confidence", ratio("confidence of kill and of no harm").at_least(0.5).at_most(0.99),
+                   0.95),
+      with_default("samples",
+                   integer("size of the ensemble where no fold test gives it; verdicts use 1024")
+                       .at_least(64)
+                       .at_most(4096),
+                   1024),
+      with_default(
+          "wetting_limit_grams_per_m2",
+          number(
+              Unit::gram_per_m2,
+              "most water the covering may take up; 50 is an estimate, a hidden-spot test may show another")
+              .at_least(5)
+              .at_most(500),
+          50)};
   for (Field& pressure : pressure_fields()) fields.push_back(std::move(pressure));
   return fields;
 }
@@ -238,7 +262,8 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
   int given = 0;
   for (const char* key : {"head", "fold_test", "calibration", "prior"}) given += has(request, key) ? 1 : 0;
   if (given > 1) {
-    return refuse({ErrorKind::bad_input, "give one of head, fold_test, calibration and prior; several were given", "", "", "", ""});
+    return refuse({ErrorKind::bad_input,
+                   "give one of head, fold_test, calibration and prior; several were given", "", "", "", ""});
   }
   PaceBasis basis;
   const int samples = request.at("samples").get<int>();
@@ -285,9 +310,9 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
     basis.word = "head";
     basis.machine = basis.head = "known";
     const steam::Towel towel = read_towel(text_of(*head, "towel"));
-    steam::Calibration calibration = steam::prior_calibration(
-        head_key("known", "known", towel), cloth_key("known", "known", "known"), towel, number_of(*head, "length_metres"),
-        *pressure, samples);
+    steam::Calibration calibration =
+        steam::prior_calibration(head_key("known", "known", towel), cloth_key("known", "known", "known"),
+                                 towel, number_of(*head, "length_metres"), *pressure, samples);
     calibration.known_head = read_head(*head);
     calibration.known_vapour_efficiency = number_if(*head, "vapour_efficiency");
     basis.calibrations.push_back(calibration);
@@ -300,11 +325,13 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
   basis.machine = text_of(prior, "machine");
   basis.head = text_of(prior, "head");
   const steam::Towel towel = read_towel(text_of(prior, "towel"));
-  basis.calibrations.push_back(steam::prior_calibration(head_key(basis.machine, basis.head, towel),
-                                                        cloth_key(basis.machine, basis.head, "prior"), towel,
-                                                        number_of(prior, "length_metres"), *pressure, samples));
+  basis.calibrations.push_back(steam::prior_calibration(
+      head_key(basis.machine, basis.head, towel), cloth_key(basis.machine, basis.head, "prior"), towel,
+      number_of(prior, "length_metres"), *pressure, samples));
   basis.coverings.push_back("");
-  basis.warnings.push_back({"no_test_yet", "no fold test stands behind this pace, only what is usual: test this machine, head and towel"});
+  basis.warnings.push_back(
+      {"no_test_yet",
+       "no fold test stands behind this pace, only what is usual: test this machine, head and towel"});
   return basis;
 }
 
@@ -313,83 +340,122 @@ Shape edge_shape() {
   for (const EdgeKind& kind : edge_kinds()) kinds.push_back({kind.key, kind.text});
   std::vector<Choice> coverings;
   for (const Covering& covering : all_coverings()) coverings.push_back({covering.word, covering.title});
-  return object({field("kind", choice(std::move(kinds), "what kind of edge")),
-                 field("covering", choice(std::move(coverings), "what covers it")),
-                 with_default("fill", choice({{"batting_foam", "batting over foam"}, {"foam", "foam"}, {"wood", "wood"}, {"none", "nothing"}},
-                                             "what lies behind the covering"),
-                              "batting_foam"),
-                 optional("finish", text("a finish of wood as furniture names it, or a key of the damage limits")),
-                 optional("stack", stack_shape("the layers themselves, if known; then target_depth_metres too")),
-                 optional("target_depth_metres", number(Unit::metre, "deepest place where an egg may lie").above(0).at_most(0.2)),
-                 optional("wetting_limit_grams_per_m2",
-                          number(Unit::gram_per_m2, "by a hidden-spot wetting test of this covering").at_least(5).at_most(500))},
-                "an edge, as furniture gives it in `treat`");
+  return object(
+      {field("kind", choice(std::move(kinds), "what kind of edge")),
+       field("covering", choice(std::move(coverings), "what covers it")),
+       with_default("fill",
+                    choice({{"batting_foam", "batting over foam"},
+                            {"foam", "foam"},
+                            {"wood", "wood"},
+                            {"none", "nothing"}},
+                           "what lies behind the covering"),
+                    "batting_foam"),
+       optional("finish", text("a finish of wood as furniture names it, or a key of the damage limits")),
+       optional("stack", stack_shape("the layers themselves, if known; then target_depth_metres too")),
+       optional("target_depth_metres",
+                number(Unit::metre, "deepest place where an egg may lie").above(0).at_most(0.2)),
+       optional("wetting_limit_grams_per_m2",
+                number(Unit::gram_per_m2, "by a hidden-spot wetting test of this covering")
+                    .at_least(5)
+                    .at_most(500))},
+      "an edge, as furniture gives it in `treat`");
 }
 
 EdgeSettings read_edge_settings(const Json& request) {
-  return {number_of(request, "start_celsius"), request.at("damp").get<bool>(), number_of(request, "confidence"),
-          number_of(request, "wetting_limit_grams_per_m2")};
+  return {number_of(request, "start_celsius"), request.at("damp").get<bool>(),
+          number_of(request, "confidence"), number_of(request, "wetting_limit_grams_per_m2")};
 }
 
 std::vector<Field> pace_answer_fields() {
   const Shape probability = ratio("probability, printed at most as 0.99");
-  Shape stage = object({field("egg", probability), field("nymph", probability), field("adult", probability)}, "contact and escape included");
-  Shape one_pace = object({field("pace_metres_per_second", number(Unit::metre_per_second, "planned pace")),
-                           field("lethal_share", ratio("weight that kills")), field("harmless_share", ratio("weight that does no harm")),
-                           field("target_celsius_quantiles", spread_shape(Unit::celsius, "peak where the eggs are")),
-                           field("condensate_grams_per_m2", spread_shape(Unit::gram_per_m2, "water left by the pass"))},
-                          "one pace");
-  return {field("basis", choice({{"fold_test", "readings of this machine, head and towel"},
-                                 {"prior", "no test yet: what is usual"},
-                                 {"head", "a head whose effect was given"}},
-                                "what the pace stands on")),
-          field("verdict_at_recommended", verdict_shape("at the recommended pace; without a window at the fastest harmless one")),
-          field("harm_at_recommended", choice({{"none", "no harm with the stated confidence"},
-                                               {"scorch", "the surface may pass its limit"},
-                                               {"soak", "the covering may take up too much water"},
-                                               {"barred", "the finish must not be steamed"},
-                                               {"unknown", "try a hidden spot first"}},
-                                              "harm, apart from kill")),
-          field("window_metres_per_second", list(number(Unit::metre_per_second, "pace"), "slowest and fastest").items(2, 2).or_null()),
-          field("recommended_metres_per_second", number(Unit::metre_per_second, "the pace to plan").or_null()),
-          field("style", choice({{"glide", "move steadily"}, {"place_hold_move", "place the head, hold, move one head length"}}, "how").or_null()),
-          optional("hold_seconds", number(Unit::second, "for place_hold_move")),
-          optional("move_metres", number(Unit::metre, "for place_hold_move")), field("passes", integer("passes one after the other")),
-          field("towel", towel_shape("towel")),
-          field("limited_by",
-                object({field("low", choice({{"soak", "water left in the covering"}, {"scorch", "heat of the surface"}, {"steady_hand", "no hand is steady slower"}},
-                                            "what forbids slower")
-                                         .or_null()),
-                        field("high", choice({{"egg", "eggs would live"}, {"mobile", "nymphs or adults would live"}}, "what forbids faster").or_null())},
-                       "the two limits")),
-          field("reason", reason_shape("why there is no window, or what limits it").or_null()),
-          field("tried", list(object({field("towel", towel_shape("towel")), field("passes", integer("passes")),
-                                      field("window_metres_per_second", list(number(Unit::metre_per_second, "pace"), "slowest and fastest").items(2, 2).or_null()),
-                                      field("text", text("what was tried"))},
-                                     "one alternative"),
-                              "alternatives, looked at with a smaller ensemble, when there is no window")),
-          field("kill_probability_at_recommended", ratio("of the hardest stage, at most 0.99").or_null()),
-          field("kill_by_stage", stage.or_null()),
-          field("engorged_adult", object({field("kill_probability", probability), field("text", text("what follows"))}, "shown apart").or_null()),
-          field("condensate_grams_per_m2", object({field("p50", number(Unit::gram_per_m2, "half")), field("p95", number(Unit::gram_per_m2, "95 %"))},
-                                                  "water left at the recommended pace")
-                                               .or_null()),
-          field("dry_minutes", list(number(Unit::minute, "to dry"), "with and without moving air, surface water only").items(2, 2).or_null()),
-          field("target_depth_metres", object({field("p50", number(Unit::metre, "median of where eggs may sit")), field("p90", number(Unit::metre, "target"))},
-                                              "where the eggs are")
+  Shape stage = object({field("egg", probability), field("nymph", probability), field("adult", probability)},
+                       "contact and escape included");
+  Shape one_pace =
+      object({field("pace_metres_per_second", number(Unit::metre_per_second, "planned pace")),
+              field("lethal_share", ratio("weight that kills")),
+              field("harmless_share", ratio("weight that does no harm")),
+              field("target_celsius_quantiles", spread_shape(Unit::celsius, "peak where the eggs are")),
+              field("condensate_grams_per_m2", spread_shape(Unit::gram_per_m2, "water left by the pass"))},
+             "one pace");
+  return {
+      field("basis", choice({{"fold_test", "readings of this machine, head and towel"},
+                             {"prior", "no test yet: what is usual"},
+                             {"head", "a head whose effect was given"}},
+                            "what the pace stands on")),
+      field("verdict_at_recommended",
+            verdict_shape("at the recommended pace; without a window at the fastest harmless one")),
+      field("harm_at_recommended", choice({{"none", "no harm with the stated confidence"},
+                                           {"scorch", "the surface may pass its limit"},
+                                           {"soak", "the covering may take up too much water"},
+                                           {"barred", "the finish must not be steamed"},
+                                           {"unknown", "try a hidden spot first"}},
+                                          "harm, apart from kill")),
+      field("window_metres_per_second",
+            list(number(Unit::metre_per_second, "pace"), "slowest and fastest").items(2, 2).or_null()),
+      field("recommended_metres_per_second", number(Unit::metre_per_second, "the pace to plan").or_null()),
+      field("style", choice({{"glide", "move steadily"},
+                             {"place_hold_move", "place the head, hold, move one head length"}},
+                            "how")
+                         .or_null()),
+      optional("hold_seconds", number(Unit::second, "for place_hold_move")),
+      optional("move_metres", number(Unit::metre, "for place_hold_move")),
+      field("passes", integer("passes one after the other")),
+      field("towel", towel_shape("towel")),
+      field("limited_by",
+            object(
+                {field("low", choice({{"soak", "water left in the covering"},
+                                      {"scorch", "heat of the surface"},
+                                      {"steady_hand", "no hand is steady slower"}},
+                                     "what forbids slower")
+                                  .or_null()),
+                 field("high", choice({{"egg", "eggs would live"}, {"mobile", "nymphs or adults would live"}},
+                                      "what forbids faster")
+                                   .or_null())},
+                "the two limits")),
+      field("reason", reason_shape("why there is no window, or what limits it").or_null()),
+      field("tried", list(object({field("towel", towel_shape("towel")), field("passes", integer("passes")),
+                                  field("window_metres_per_second",
+                                        list(number(Unit::metre_per_second, "pace"), "slowest and fastest")
+                                            .items(2, 2)
+                                            .or_null()),
+                                  field("text", text("what was tried"))},
+                                 "one alternative"),
+                          "alternatives, looked at with a smaller ensemble, when there is no window")),
+      field("kill_probability_at_recommended", ratio("of the hardest stage, at most 0.99").or_null()),
+      field("kill_by_stage", stage.or_null()),
+      field(
+          "engorged_adult",
+          object({field("kill_probability", probability), field("text", text("what follows"))}, "shown apart")
+              .or_null()),
+      field("condensate_grams_per_m2", object({field("p50", number(Unit::gram_per_m2, "half")),
+                                               field("p95", number(Unit::gram_per_m2, "95 %"))},
+                                              "water left at the recommended pace")
                                            .or_null()),
-          field("effective_samples", ratio("samples that the weights leave")), field("samples", integer("size of the ensemble")),
-          field("curve", list(one_pace, "over pace")),
-          field("middle_case", anything("the median case at the recommended pace (else one inch per second), as a request of the question "
-                                        "pass; its depths are for the asker to choose")),
-          field("one_inch_per_second",
-                object({field("target_celsius", spread_shape(Unit::celsius, "peak where the eggs are")), field("lethal_share", ratio("weight that kills")),
-                        field("condensate_grams_per_m2", number(Unit::gram_per_m2, "median")), field("text", text("in words"))},
-                       "for orientation: what the customary pace would do (common practice)")
-                    .or_null())};
+      field("dry_minutes",
+            list(number(Unit::minute, "to dry"), "with and without moving air, surface water only")
+                .items(2, 2)
+                .or_null()),
+      field("target_depth_metres", object({field("p50", number(Unit::metre, "median of where eggs may sit")),
+                                           field("p90", number(Unit::metre, "target"))},
+                                          "where the eggs are")
+                                       .or_null()),
+      field("effective_samples", ratio("samples that the weights leave")),
+      field("samples", integer("size of the ensemble")),
+      field("curve", list(one_pace, "over pace")),
+      field("middle_case", anything("the median case at the recommended pace (else one inch per second), as "
+                                    "a request of the question "
+                                    "pass; its depths are for the asker to choose")),
+      field("one_inch_per_second",
+            object({field("target_celsius", spread_shape(Unit::celsius, "peak where the eggs are")),
+                    field("lethal_share", ratio("weight that kills")),
+                    field("condensate_grams_per_m2", number(Unit::gram_per_m2, "median")),
+                    field("text", text("in words"))},
+                   "for orientation: what the customary pace would do (common practice)")
+                .or_null())};
 }
 
-Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSettings& settings, const std::string& where) {
+Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSettings& settings,
+                          const std::string& where) {
   const std::string kind = text_of(edge, "kind");
   const std::string covering_key = text_of(edge, "covering");
   const auto covering = find_covering(covering_key);
@@ -409,7 +475,9 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
     for (const steam::Layer& layer : *stack) problem.stack.push_back({layer});
     const auto depth = number_if(edge, "target_depth_metres");
     if (!depth) {
-      return refuse({ErrorKind::bad_input, "target_depth_metres is missing; an edge with its own stack needs it", where, "", "", ""});
+      return refuse({ErrorKind::bad_input,
+                     "target_depth_metres is missing; an edge with its own stack needs it", where, "", "",
+                     ""});
     }
     middle_depth = problem.target_depth_metres = *depth;
   } else {
@@ -429,13 +497,18 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
     return sum;
   }();
   if (problem.target_depth_metres > thickness) {
-    return refuse({ErrorKind::bad_input,
-                   fmt::format("target_depth_metres is {:g} m; it must be at most {:g} m, the thickness of the layers", problem.target_depth_metres,
-                               thickness),
-                   where + "/target_depth_metres", fmt::format("{:g}", problem.target_depth_metres), fmt::format("{:g}", thickness), "m"});
+    return refuse(
+        {ErrorKind::bad_input,
+         fmt::format("target_depth_metres is {:g} m; it must be at most {:g} m, the thickness of the layers",
+                     problem.target_depth_metres, thickness),
+         where + "/target_depth_metres", fmt::format("{:g}", problem.target_depth_metres),
+         fmt::format("{:g}", thickness), "m"});
   }
-  const Json depths{{"p50", std::min(middle_depth, problem.target_depth_metres)}, {"p90", problem.target_depth_metres}};
-  if (is_barred(finish->action)) return no_pace(basis, "barred", reason("barred_finish", barred_words(finish->title, finish->effect)), depths);
+  const Json depths{{"p50", std::min(middle_depth, problem.target_depth_metres)},
+                    {"p90", problem.target_depth_metres}};
+  if (is_barred(finish->action))
+    return no_pace(basis, "barred", reason("barred_finish", barred_words(finish->title, finish->effect)),
+                   depths);
 
   const steam::Calibration& calibration = basis.calibrations[calibration_for(basis, covering_key)];
   problem.calibration = calibration;
@@ -453,13 +526,15 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   auto report = steam::find_pace(problem);
   if (!report) {
     Error error = report.error();
-    if (error.kind == ErrorKind::out_of_domain) return no_pace(basis, "unknown", reason("no_solution", error.message), depths);
+    if (error.kind == ErrorKind::out_of_domain)
+      return no_pace(basis, "unknown", reason("no_solution", error.message), depths);
     error.where = where;
     return refuse(error);
   }
   const bool enough = report->effective_samples >= k_least_effective_share * report->samples;
   const PaceWords words{.basis = basis.word,
-                        .tested_here = calibration.tested && basis.coverings[calibration_for(basis, covering_key)] == covering_key,
+                        .tested_here = calibration.tested &&
+                                       basis.coverings[calibration_for(basis, covering_key)] == covering_key,
                         .kind = kind,
                         .covering = covering->title,
                         .wetting_limit_grams_per_m2 = wetting_limit,
@@ -479,17 +554,20 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
                                 {"lethal_share", inch->lethal_share},
                                 {"condensate_grams_per_m2", 1e3 * inch->condensate_kilograms_per_m2.p50},
                                 {"text", inch_words(*inch)}};
-  out["middle_case"] = middle_case(problem, report->has_window() ? report->planned->pace_metres_per_second : steam::k_one_inch_per_second);
+  out["middle_case"] = middle_case(
+      problem, report->has_window() ? report->planned->pace_metres_per_second : steam::k_one_inch_per_second);
   out["limited_by"] = {{"low", low_word(report->slow_limit)}, {"high", high_word(report->fast_limit)}};
 
   if (!report->has_window() || !enough) {
-    out["reason"] = !enough ? reason("few_effective_samples", few_samples_words(*report)) : no_window_reason(words, *report);
+    out["reason"] = !enough ? reason("few_effective_samples", few_samples_words(*report))
+                            : no_window_reason(words, *report);
     if (enough) {
       for (const Attempt& attempt : attempts(basis, problem)) {
         const auto tried = steam::find_pace(attempt.problem);
         if (!tried) continue;
         Json window = nullptr;
-        if (tried->has_window()) window = {tried->slowest_metres_per_second, tried->fastest_metres_per_second};
+        if (tried->has_window())
+          window = {tried->slowest_metres_per_second, tried->fastest_metres_per_second};
         out["tried"].push_back({{"towel", word(attempt.problem.calibration.towel)},
                                 {"passes", attempt.problem.passes},
                                 {"window_metres_per_second", window},
@@ -505,10 +583,11 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   out["window_metres_per_second"] = {report->slowest_metres_per_second, report->fastest_metres_per_second};
   out["recommended_metres_per_second"] = pace;
   out["verdict_at_recommended"] = verdict_of(planned, enough);
-  out["harm_at_recommended"] = finish->action != HarmAction::allow && finish->action != HarmAction::short_dwell                          ? "unknown"
-                               : planned.harmless_share >= settings.confidence - 1e-9 ? "none"
-                               : planned.soak_share >= planned.scorch_share           ? "soak"
-                                                                                      : "scorch";
+  out["harm_at_recommended"] =
+      finish->action != HarmAction::allow && finish->action != HarmAction::short_dwell ? "unknown"
+      : planned.harmless_share >= settings.confidence - 1e-9                           ? "none"
+      : planned.soak_share >= planned.scorch_share                                     ? "soak"
+                                                                                       : "scorch";
   out["style"] = pace < k_glide_pace ? "place_hold_move" : "glide";
   if (pace < k_glide_pace) {
     out["hold_seconds"] = calibration.head_length_metres / pace;
@@ -519,12 +598,12 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   const double mobile = planned.kill_mobile;
   out["kill_probability_at_recommended"] = std::min(egg, mobile);
   out["kill_by_stage"] = {{"egg", egg}, {"nymph", mobile}, {"adult", mobile}};
-  out["engorged_adult"] = {{"kill_probability", planned.kill_engorged},
-                           {"text", engorged_words()}};
+  out["engorged_adult"] = {{"kill_probability", planned.kill_engorged}, {"text", engorged_words()}};
   const double wet50 = 1e3 * planned.condensate_kilograms_per_m2.p50;
   const double wet95 = 1e3 * planned.condensate_kilograms_per_m2.p95;
   out["condensate_grams_per_m2"] = {{"p50", wet50}, {"p95", wet95}};
-  out["dry_minutes"] = {60 * wet50 / k_fast_drying_grams_per_m2_hour, 60 * wet95 / k_slow_drying_grams_per_m2_hour};
+  out["dry_minutes"] = {60 * wet50 / k_fast_drying_grams_per_m2_hour,
+                        60 * wet95 / k_slow_drying_grams_per_m2_hour};
   return out;
 }
 

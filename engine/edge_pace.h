@@ -1,5 +1,5 @@
-// The pace of one edge as questions give and answer it: reading of the edge, the search for a window, the alternatives when
-// there is none, and the words. Used by `pace` and `plan`.
+// The pace of one edge as questions give and answer it: reading of the edge, the search for a window, the
+// alternatives when there is none, and the words. Used by `pace` and `plan`.
 #pragma once
 
 #include <optional>
@@ -40,6 +40,7 @@ std::vector<Field> pace_answer_fields();
 
 /// The whole answer for one edge.
 /// Errors:  not_found, bad_input with place below `where`; never for a missing window, which is an answer.
-Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSettings& settings, const std::string& where);
+Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSettings& settings,
+                          const std::string& where);
 
 }  // namespace lastegg

@@ -1,4 +1,5 @@
-// The sentences of a pace answer. Numbers in SI units; apps that show other units write their own from the fields.
+// The sentences of a pace answer. Numbers in SI units; apps that show other units write their own from the
+// fields.
 #pragma once
 
 #include <string>
@@ -9,8 +10,8 @@
 
 namespace lastegg {
 
-/// Drying of a wet surface: still room and with a fan, g/m2 per hour. Source: Lewis relation at 22 C, 50 %, film 5 and
-/// 10 W/m2K, computed; water inside foam takes hours more.
+/// Drying of a wet surface: still room and with a fan, g/m2 per hour. Source: Lewis relation at 22 C, 50 %,
+/// film 5 and 10 W/m2K, computed; water inside foam takes hours more.
 constexpr double k_slow_drying_grams_per_m2_hour = 53;
 constexpr double k_fast_drying_grams_per_m2_hour = 106;
 

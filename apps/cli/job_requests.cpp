@@ -36,15 +36,19 @@ Json fold_test_of(const Json& test, const Json& state) {
   if (towel != nullptr) out["towel"] = towel->value("use", "none");
   if (probe != nullptr) out["probe"] = {{"time_constant_seconds", probe->at("time_constant_seconds")}};
   for (const char* owner : {"job", "dwelling"}) {
-    if (state.contains(owner) && state.at(owner).is_object()) copy(state.at(owner), out, {"elevation_metres"});
+    if (state.contains(owner) && state.at(owner).is_object())
+      copy(state.at(owner), out, {"elevation_metres"});
   }
   copy(test, out, {"start_celsius", "elevation_metres", "covering"});
-  if (test.contains("cloth")) out["cloth"] = Json::array({{{"material", test.at("cloth")}, {"thickness_metres", 0.001}}});
+  if (test.contains("cloth"))
+    out["cloth"] = Json::array({{{"material", test.at("cloth")}, {"thickness_metres", 0.001}}});
   out["readings"] = Json::array();
   for (const Json& reading : test.at("readings")) {
     Json row;
-    if (reading.contains("pace_metres_per_second")) copy(reading, row, {"pace_metres_per_second"});
-    else copy(reading, row, {"distance_metres", "seconds"});
+    if (reading.contains("pace_metres_per_second"))
+      copy(reading, row, {"pace_metres_per_second"});
+    else
+      copy(reading, row, {"distance_metres", "seconds"});
     copy(reading, row, {"layers", "peak_celsius"});
     out["readings"].push_back(std::move(row));
   }
@@ -58,18 +62,24 @@ Result<Json> plan_request_of(const Json& state) {
   request["items"] = Json::array();
   for (const Json& item : state.at("items")) {
     Json piece{{"item", item.at("kind")}};
-    copy(item, piece, {"seats", "size", "length_metres", "width_metres", "covering", "finish", "wetting_limit_grams_per_m2"});
+    copy(item, piece,
+         {"seats", "size", "length_metres", "width_metres", "covering", "finish",
+          "wetting_limit_grams_per_m2"});
     request["items"].push_back(std::move(piece));
   }
   if (request["items"].empty()) {
-    return refuse({ErrorKind::bad_input, "the job has no items yet; a plan needs at least one", "/items", "0", "1", "items"});
+    return refuse({ErrorKind::bad_input, "the job has no items yet; a plan needs at least one", "/items", "0",
+                   "1", "items"});
   }
   std::vector<const Json*> tests;
   for (const Json& test : state.at("fold_tests")) {
     if (!test.at("readings").empty()) tests.push_back(&test);
   }
-  if (state.contains("settings") && state.at("settings").is_object() && state.at("settings").contains("fold_test")) {
-    std::stable_partition(tests.begin(), tests.end(), [&](const Json* test) { return test->at("id") == state.at("settings").at("fold_test"); });
+  if (state.contains("settings") && state.at("settings").is_object() &&
+      state.at("settings").contains("fold_test")) {
+    std::stable_partition(tests.begin(), tests.end(), [&](const Json* test) {
+      return test->at("id") == state.at("settings").at("fold_test");
+    });
   }
   if (tests.empty()) return request;
   request["fold_test"] = Json::array();

@@ -17,11 +17,12 @@ namespace {
 using namespace shape;
 using steam::FoldPoint;
 
-constexpr int k_forecast_samples = 256;             // the curves; verdicts of edges use all samples
+constexpr int k_forecast_samples = 256;                   // the curves; verdicts of edges use all samples
 constexpr double k_least_effective_share = 400.0 / 1024;  // below: not proven (judgement)
 constexpr double k_sure = 0.95;
-constexpr double k_unidentified_narrowing = 0.75;   // posterior over prior spread above which readings told little
-constexpr double k_odd_score = 2.5;                 // a reading this many errors off is named
+constexpr double k_unidentified_narrowing =
+    0.75;                            // posterior over prior spread above which readings told little
+constexpr double k_odd_score = 2.5;  // a reading this many errors off is named
 
 struct UnknownName {
   const char* key;
@@ -29,10 +30,12 @@ struct UnknownName {
   const char* text;
 };
 constexpr UnknownName k_names[] = {
-    {"dew_temperature_celsius", Unit::celsius, "dew temperature of the steam under the head: the ceiling of any wet surface"},
+    {"dew_temperature_celsius", Unit::celsius,
+     "dew temperature of the steam under the head: the ceiling of any wet surface"},
     {"film_watts_per_m2_kelvin", Unit::watt_per_m2_kelvin, "effective exchange between steam and cloth"},
     {"vapour_efficiency", Unit::none, "how well vapour moves in this cloth (phi)"},
-    {"forced_gas_metres_per_second", Unit::metre_per_second, "speed at which steam is pushed into the cloth"}};
+    {"forced_gas_metres_per_second", Unit::metre_per_second,
+     "speed at which steam is pushed into the cloth"}};
 
 Shape verdict_shape(std::string text) {
   return choice({{"lethal", "kills with the stated confidence"},
@@ -50,20 +53,24 @@ Shape answer_shape() {
     const auto spread = [&](const char* what) {
       return name.unit == Unit::celsius ? number(Unit::kelvin_difference, what) : value(what);
     };
-    Shape quantiles = object({field("p05", value("5 %")), field("p25", value("25 %")), field("p50", value("half")),
-                              field("p75", value("75 %")), field("p95", value("95 %"))},
-                             "quantiles");
-    posterior.push_back(field(name.key, object({field("mean", value("weighted mean")), field("sd", spread("standard deviation")),
-                                                field("quantiles", quantiles)},
-                                               name.text)));
+    Shape quantiles =
+        object({field("p05", value("5 %")), field("p25", value("25 %")), field("p50", value("half")),
+                field("p75", value("75 %")), field("p95", value("95 %"))},
+               "quantiles");
+    posterior.push_back(
+        field(name.key, object({field("mean", value("weighted mean")),
+                                field("sd", spread("standard deviation")), field("quantiles", quantiles)},
+                               name.text)));
   }
   return object(
       {field("posterior", object(std::move(posterior), "what this machine, head and towel deliver")),
-       field("samples", integer("size of the ensemble")), field("effective_samples", ratio("samples that the weights leave")),
+       field("samples", integer("size of the ensemble")),
+       field("effective_samples", ratio("samples that the weights leave")),
        field("verdict", verdict_shape("egg kill at working pace under the deepest tested layers")),
        field("verdict_reason", reason_shape("why")),
        field("practice",
-             object({field("low_celsius", number(Unit::celsius, "lower end of the practice target (common practice)")),
+             object({field("low_celsius",
+                           number(Unit::celsius, "lower end of the practice target (common practice)")),
                      field("high_celsius", number(Unit::celsius, "upper end")),
                      field("pace_metres_per_second", number(Unit::metre_per_second, "working pace judged")),
                      field("layers", integer("layers over the tip judged")),
@@ -75,17 +82,21 @@ Shape answer_shape() {
                     "against the practice target")),
        field("fold_celsius_at",
              list(object({field("pace_metres_per_second", number(Unit::metre_per_second, "pace")),
-                          field("layers", integer("layers over the place")), field("depth_metres", number(Unit::metre, "below the surface")),
+                          field("layers", integer("layers over the place")),
+                          field("depth_metres", number(Unit::metre, "below the surface")),
                           field("quantiles", spread_shape(Unit::celsius, "peak in the fold")),
                           field("lethal_share", ratio("weight that kills eggs, nymphs and unfed adults"))},
                          "one pace and depth"),
                   "the fold over pace")),
-       field("readings", list(object({field("index", integer("from 0")), field("measured_celsius", number(Unit::celsius, "as given")),
-                                      field("expected_celsius", number(Unit::celsius, "what the model expects the probe to show")),
-                                      field("standard_score", ratio("(measured - expected) / 2.5 K")),
-                                      optional("remark", text("when it does not fit"))},
-                                     "one reading"),
-                              "how the readings fit")),
+       field("readings",
+             list(object({field("index", integer("from 0")),
+                          field("measured_celsius", number(Unit::celsius, "as given")),
+                          field("expected_celsius",
+                                number(Unit::celsius, "what the model expects the probe to show")),
+                          field("standard_score", ratio("(measured - expected) / 2.5 K")),
+                          optional("remark", text("when it does not fit"))},
+                         "one reading"),
+                  "how the readings fit")),
        field("words", list(text("sentence"), "what your steamer does, in words")),
        field("unidentified", list(text("key of the posterior"), "what the readings cannot tell")),
        field("next_reading", object({field("layers", integer("over the tip")),
@@ -98,10 +109,14 @@ Shape answer_shape() {
 
 double unknown_value(const steam::HeadOnCloth& head, std::size_t k) {
   switch (k) {
-    case 0: return head.dew_celsius;
-    case 1: return head.film_watts_per_m2_kelvin;
-    case 2: return head.vapour_efficiency;
-    default: return head.forced_gas_metres_per_second;
+    case 0:
+      return head.dew_celsius;
+    case 1:
+      return head.film_watts_per_m2_kelvin;
+    case 2:
+      return head.vapour_efficiency;
+    default:
+      return head.forced_gas_metres_per_second;
   }
 }
 
@@ -109,16 +124,17 @@ Json posterior_json(const steam::Calibration& calibration) {
   const std::size_t n = calibration.weights.size();
   std::vector<std::vector<double>> values(steam::k_unknown_count, std::vector<double>(n));
   for (std::size_t i = 0; i < n; ++i) {
-    const auto head =
-        steam::head_on_cloth(steam::calibrated_scores(calibration, calibration.cloth_key, static_cast<int>(i)),
-                             calibration.pressure_pascal, calibration.towel);
+    const auto head = steam::head_on_cloth(
+        steam::calibrated_scores(calibration, calibration.cloth_key, static_cast<int>(i)),
+        calibration.pressure_pascal, calibration.towel);
     for (std::size_t k = 0; k < steam::k_unknown_count; ++k) values[k][i] = unknown_value(head, k);
   }
   Json out;
   for (std::size_t k = 0; k < steam::k_unknown_count; ++k) {
     double mean = 0, square = 0;
     for (std::size_t i = 0; i < n; ++i) mean += calibration.weights[i] * values[k][i];
-    for (std::size_t i = 0; i < n; ++i) square += calibration.weights[i] * (values[k][i] - mean) * (values[k][i] - mean);
+    for (std::size_t i = 0; i < n; ++i)
+      square += calibration.weights[i] * (values[k][i] - mean) * (values[k][i] - mean);
     const auto quantile = [&](double p) { return weighted_quantile(values[k], calibration.weights, p); };
     out[k_names[k].key] = {{"mean", mean},
                            {"sd", std::sqrt(square)},
@@ -165,38 +181,47 @@ Result<std::vector<LayeredPoint>> forecast(const ReadFoldTest& read, const steam
   std::sort(paces.begin(), paces.end());
   std::vector<LayeredPoint> out;
   for (const TestedPlace& place : tested_places(read)) {
-    const auto points =
-        steam::fold_forecast(calibration, read.test, place.stack, {place.depth_metres}, paces, k_forecast_samples);
+    const auto points = steam::fold_forecast(calibration, read.test, place.stack, {place.depth_metres}, paces,
+                                             k_forecast_samples);
     if (!points) return refuse(points.error());
     for (const FoldPoint& point : *points) out.push_back({place.layers, point});
   }
   return out;
 }
 
-const char* layer_word(int layers) { return layers == 1 ? "layer" : "layers"; }
+const char* layer_word(int layers) {
+  return layers == 1 ? "layer" : "layers";
+}
 
-std::vector<std::string> words_of(const ReadFoldTest& read, const Json& posterior, const std::vector<LayeredPoint>& points) {
+std::vector<std::string> words_of(const ReadFoldTest& read, const Json& posterior,
+                                  const std::vector<LayeredPoint>& points) {
   std::vector<std::string> words;
   const double working = read.working_pace_metres_per_second;
   for (const LayeredPoint& p : points) {
     if (p.point.pace_metres_per_second != working) continue;
-    words.push_back(fmt::format("At {:.0f} mm/s the fold under {} {} reaches about {:.0f} C (90 % between {:.0f} and {:.0f} C).",
-                                1e3 * working, p.layers, layer_word(p.layers), p.point.fold_celsius.p50,
-                                p.point.fold_celsius.p05, p.point.fold_celsius.p95));
+    words.push_back(fmt::format(
+        "At {:.0f} mm/s the fold under {} {} reaches about {:.0f} C (90 % between {:.0f} and {:.0f} C).",
+        1e3 * working, p.layers, layer_word(p.layers), p.point.fold_celsius.p50, p.point.fold_celsius.p05,
+        p.point.fold_celsius.p95));
   }
   const Json& dew = posterior.at("dew_temperature_celsius").at("quantiles");
-  words.push_back(fmt::format("No wet cloth under this head gets hotter than {:.0f} to {:.0f} C.", dew.at("p05").get<double>(),
-                              dew.at("p95").get<double>()));
+  words.push_back(fmt::format("No wet cloth under this head gets hotter than {:.0f} to {:.0f} C.",
+                              dew.at("p05").get<double>(), dew.at("p95").get<double>()));
   double fastest = 0;
   int layers = 0;
   for (const LayeredPoint& p : points) layers = std::max(layers, p.layers);
   for (const LayeredPoint& p : points) {
-    if (p.layers == layers && p.point.lethal_share >= k_sure) fastest = std::max(fastest, p.point.pace_metres_per_second);
+    if (p.layers == layers && p.point.lethal_share >= k_sure)
+      fastest = std::max(fastest, p.point.pace_metres_per_second);
   }
-  words.push_back(fastest > 0 ? fmt::format("Under {} {} of this fold it kills eggs with 95 % confidence at {:.0f} mm/s and slower.",
-                                            layers, layer_word(layers), 1e3 * fastest)
-                              : fmt::format("Under {} {} of this fold no pace down to {:.0f} mm/s kills eggs with 95 % confidence.",
-                                            layers, layer_word(layers), 1e3 * steam::k_paces[1]));
+  words.push_back(
+      fastest > 0
+          ? fmt::format(
+                "Under {} {} of this fold it kills eggs with 95 % confidence at {:.0f} mm/s and slower.",
+                layers, layer_word(layers), 1e3 * fastest)
+          : fmt::format(
+                "Under {} {} of this fold no pace down to {:.0f} mm/s kills eggs with 95 % confidence.",
+                layers, layer_word(layers), 1e3 * steam::k_paces[1]));
   return words;
 }
 
@@ -231,27 +256,38 @@ Result<Answer> solve(const Json& request) {
   }
   const bool enough = calibration.effective_samples >= k_least_effective_share * read->samples;
   const double share = deep->point.lethal_share;
-  const std::string verdict = !enough ? "not_proven" : share >= k_sure ? "lethal" : share <= 1 - k_sure ? "short" : "not_proven";
+  const std::string verdict = !enough               ? "not_proven"
+                              : share >= k_sure     ? "lethal"
+                              : share <= 1 - k_sure ? "short"
+                                                    : "not_proven";
   out["verdict"] = verdict;
   out["verdict_reason"] =
-      !enough ? reason("few_effective_samples",
-                       fmt::format("the readings leave only {:.0f} effective samples of {}; the model cannot follow them. Look for a "
-                                   "misread value, or repeat the test",
-                                   calibration.effective_samples, read->samples))
-              : reason("share_at_working_pace",
-                       fmt::format("at {:.0f} mm/s under {} {}, {:.0f} % of the ensemble kills eggs, nymphs and unfed adults",
-                                   1e3 * working, deep->layers, layer_word(deep->layers), 100 * share));
+      !enough
+          ? reason("few_effective_samples", fmt::format("the readings leave only {:.0f} effective samples of "
+                                                        "{}; the model cannot follow them. Look for a "
+                                                        "misread value, or repeat the test",
+                                                        calibration.effective_samples, read->samples))
+          : reason("share_at_working_pace",
+                   fmt::format("at {:.0f} mm/s under {} {}, {:.0f} % of the ensemble kills eggs, nymphs and "
+                               "unfed adults",
+                               1e3 * working, deep->layers, layer_word(deep->layers), 100 * share));
   const double reaching = shallow->practice_share;
-  const std::string reached = !enough ? "not_proven" : reaching >= k_sure ? "yes" : reaching <= 1 - k_sure ? "no" : "not_proven";
-  out["practice"] = {{"low_celsius", steam::k_practice_low_celsius},
-                     {"high_celsius", steam::k_practice_high_celsius},
-                     {"pace_metres_per_second", working},
-                     {"layers", shallow_layers},
-                     {"reached", reached},
-                     {"probability", std::min(reaching, 0.99)},
-                     {"text", fmt::format("common practice asks for 71 to 82 C (160 to 180 F) in the fold at working pace; under {} {} at "
-                                          "{:.0f} mm/s this head reaches 71 C in {:.0f} % of the ensemble",
-                                          shallow_layers, layer_word(shallow_layers), 1e3 * working, 100 * reaching)}};
+  const std::string reached = !enough                  ? "not_proven"
+                              : reaching >= k_sure     ? "yes"
+                              : reaching <= 1 - k_sure ? "no"
+                                                       : "not_proven";
+  out["practice"] = {
+      {"low_celsius", steam::k_practice_low_celsius},
+      {"high_celsius", steam::k_practice_high_celsius},
+      {"pace_metres_per_second", working},
+      {"layers", shallow_layers},
+      {"reached", reached},
+      {"probability", std::min(reaching, 0.99)},
+      {"text",
+       fmt::format(
+           "common practice asks for 71 to 82 C (160 to 180 F) in the fold at working pace; under {} {} at "
+           "{:.0f} mm/s this head reaches 71 C in {:.0f} % of the ensemble",
+           shallow_layers, layer_word(shallow_layers), 1e3 * working, 100 * reaching)}};
   out["fold_celsius_at"] = Json::array();
   const LayeredPoint* least_sure = &points->front();
   for (const LayeredPoint& p : *points) {
@@ -269,8 +305,9 @@ Result<Answer> solve(const Json& request) {
              {"expected_celsius", fit->expected_celsius[i]},
              {"standard_score", fit->standard_scores[i]}};
     if (std::fabs(fit->standard_scores[i]) > k_odd_score) {
-      row["remark"] = fmt::format("does not fit the others: {:.0f} C where {:.0f} C is expected; check the tip's place and the pace",
-                                  read->test.readings[i].peak_celsius, fit->expected_celsius[i]);
+      row["remark"] = fmt::format(
+          "does not fit the others: {:.0f} C where {:.0f} C is expected; check the tip's place and the pace",
+          read->test.readings[i].peak_celsius, fit->expected_celsius[i]);
     }
     out["readings"].push_back(std::move(row));
   }
@@ -279,12 +316,14 @@ Result<Answer> solve(const Json& request) {
   for (std::size_t k = 0; k < steam::k_unknown_count; ++k) {
     if (fit->narrowing[k] > k_unidentified_narrowing) out["unidentified"].push_back(k_names[k].key);
   }
-  out["next_reading"] = {{"layers", least_sure->layers},
-                         {"pace_metres_per_second", least_sure->point.pace_metres_per_second},
-                         {"text", fmt::format("a reading under {} {} at {:.0f} mm/s: there the model is least sure ({:.0f} K either way)",
-                                              least_sure->layers, layer_word(least_sure->layers),
-                                              1e3 * least_sure->point.pace_metres_per_second,
-                                              least_sure->point.probe_spread_kelvin)}};
+  out["next_reading"] = {
+      {"layers", least_sure->layers},
+      {"pace_metres_per_second", least_sure->point.pace_metres_per_second},
+      {"text",
+       fmt::format(
+           "a reading under {} {} at {:.0f} mm/s: there the model is least sure ({:.0f} K either way)",
+           least_sure->layers, layer_word(least_sure->layers), 1e3 * least_sure->point.pace_metres_per_second,
+           least_sure->point.probe_spread_kelvin)}};
   out["calibration"] = to_json(calibration, read->covering);
   return answer;
 }
@@ -292,8 +331,9 @@ Result<Answer> solve(const Json& request) {
 }  // namespace
 
 const Question& fold_test_question() {
-  static const Question question{"fold_test", "What a thermometer in a fold says about this machine, head and towel.",
-                                 object(fold_test_fields(), "the kit, the fold and its readings"), answer_shape(), solve};
+  static const Question question{
+      "fold_test", "What a thermometer in a fold says about this machine, head and towel.",
+      object(fold_test_fields(), "the kit, the fold and its readings"), answer_shape(), solve};
   return question;
 }
 

@@ -76,7 +76,8 @@ Shape request_shape() {
                                    "cloth; unknown for a sofa and mattress_tick for a mattress if left out")),
        optional("finish", choice(choices_of(furniture::k_finishes), "sofa: finish of the wooden legs")),
        optional("wetting_limit_grams_per_m2",
-                number(Unit::gram_per_m2, "most water the covering takes up without a mark, by a hidden-spot wetting test")
+                number(Unit::gram_per_m2,
+                       "most water the covering takes up without a mark, by a hidden-spot wetting test")
                     .at_least(5)
                     .at_most(500))},
       "the piece of furniture; measures that are left out take usual values");
@@ -84,13 +85,13 @@ Shape request_shape() {
 
 Shape edge_shape() {
   const Shape names = list(shape::text("name of a face"), "faces on which the line runs");
-  const Shape treat =
-      object({field("kind", choice(choices_of(furniture::k_edge_kinds), "kind of edge")),
-              field("covering", choice(choices_of(furniture::k_coverings), "cloth over it")),
-              field("fill", choice(choices_of(furniture::k_fills), "what lies under the cloth")),
-              optional("finish", choice(choices_of(furniture::k_finishes), "finish of the wood met there")),
-              optional("wetting_limit_grams_per_m2", number(Unit::gram_per_m2, "by the wetting test of the item"))},
-             "what lies between head and bug; handed on unchanged as `edge` of the question pace");
+  const Shape treat = object(
+      {field("kind", choice(choices_of(furniture::k_edge_kinds), "kind of edge")),
+       field("covering", choice(choices_of(furniture::k_coverings), "cloth over it")),
+       field("fill", choice(choices_of(furniture::k_fills), "what lies under the cloth")),
+       optional("finish", choice(choices_of(furniture::k_finishes), "finish of the wood met there")),
+       optional("wetting_limit_grams_per_m2", number(Unit::gram_per_m2, "by the wetting test of the item"))},
+      "what lies between head and bug; handed on unchanged as `edge` of the question pace");
   return object(
       {field("id", shape::text("stable name, from build to build")), field("title", shape::text("in words")),
        field("kind", choice(choices_of(furniture::k_edge_kinds), "kind of edge")),

@@ -19,14 +19,18 @@ Result<Answer> solve(const Json& request) {
   if (!basis) return refuse(basis.error());
   auto result = pace_of_edge(*basis, request.at("edge"), read_edge_settings(request), "/edge");
   if (!result) return refuse(result.error());
-  return Answer{std::move(*result), std::move(basis->warnings), {"coverings/1", "damage_limits/1", "edge_kinds/1", "materials/1", "mortality/1"}};
+  return Answer{std::move(*result),
+                std::move(basis->warnings),
+                {"coverings/1", "damage_limits/1", "edge_kinds/1", "materials/1", "mortality/1"}};
 }
 
 }  // namespace
 
 const Question& pace_question() {
-  static const Question question{"pace", "How fast to move along one edge: the pace that kills there and does no harm, and what limits it.",
-                                 request_shape(), object(pace_answer_fields(), "the pace of the edge"), solve};
+  static const Question question{
+      "pace",
+      "How fast to move along one edge: the pace that kills there and does no harm, and what limits it.",
+      request_shape(), object(pace_answer_fields(), "the pace of the edge"), solve};
   return question;
 }
 

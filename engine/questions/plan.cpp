@@ -17,31 +17,41 @@ using namespace shape;
 
 Shape request_shape() {
   std::vector<Field> fields = pace_kit_fields();
-  fields.push_back(field("items", list(furniture_question().request, "request of the question furniture").items(1, 40)));
+  fields.push_back(
+      field("items", list(furniture_question().request, "request of the question furniture").items(1, 40)));
   Shape request = object(std::move(fields), "a kit and the items of a dwelling");
   return request;
 }
 
 Shape answer_shape() {
-  std::vector<Field> edge{field("item_index", integer("item, from 0")), field("id", text("edge of the item")),
-                          field("title", text("name of the edge")), field("part", text("part of the item")),
-                          field("length_metres", number(Unit::metre, "length")),
-                          field("height_metres", number(Unit::metre, "mean height above the floor")),
-                          field("in_sight", flag("seen without moving the item")),
-                          field("seconds", number(Unit::second, "time for all passes, without changes of place; null without a pace").or_null()),
-                          field("pace_index", integer("which entry of `paces` is its pace"))};
+  std::vector<Field> edge{
+      field("item_index", integer("item, from 0")),
+      field("id", text("edge of the item")),
+      field("title", text("name of the edge")),
+      field("part", text("part of the item")),
+      field("length_metres", number(Unit::metre, "length")),
+      field("height_metres", number(Unit::metre, "mean height above the floor")),
+      field("in_sight", flag("seen without moving the item")),
+      field("seconds",
+            number(Unit::second, "time for all passes, without changes of place; null without a pace")
+                .or_null()),
+      field("pace_index", integer("which entry of `paces` is its pace"))};
   return object(
-      {field("items", list(object({field("title", text("name of the item")), field("edges", integer("edges of the item")),
+      {field("items", list(object({field("title", text("name of the item")),
+                                   field("edges", integer("edges of the item")),
                                    field("edges_with_window", integer("of them with a pace"))},
                                   "one item"),
                            "items as given")),
        field("edges", list(object(std::move(edge), "one edge"), "item by item, top to bottom")),
-       field("paces", list(object(pace_answer_fields(), "a pace answer"), "the different answers; edges alike share one")),
+       field("paces", list(object(pace_answer_fields(), "a pace answer"),
+                           "the different answers; edges alike share one")),
        field("edges_with_window", integer("edges with a pace")), field("edge_count", integer("all edges")),
        field("share_with_window", ratio("share of edges with a pace")),
-       field("length_with_window_metres", number(Unit::metre, "their length")), field("length_metres", number(Unit::metre, "of all edges")),
+       field("length_with_window_metres", number(Unit::metre, "their length")),
+       field("length_metres", number(Unit::metre, "of all edges")),
        field("minutes", number(Unit::minute, "for all edges with a pace, without changes of place")),
-       field("closed_by", list(object({field("code", text("reason")), field("edges", integer("edges without a pace for it")),
+       field("closed_by", list(object({field("code", text("reason")),
+                                       field("edges", integer("edges without a pace for it")),
                                        field("text", text("what it means and what would open them"))},
                                       "one reason"),
                                "what leaves edges without a pace, most edges first")),
@@ -51,11 +61,16 @@ Shape answer_shape() {
 
 std::string opening_of(const std::string& code) {
   if (code == "soaks_before_it_kills")
-    return "the wetting limit is reached before the eggs are dead; where the limit is the estimate of 50 g/m2, a wetting test on a hidden "
-           "spot may show that the covering bears more, and a fold test in this very covering narrows the rest";
-  if (code == "scorches_before_it_kills") return "the finish bears less heat than the eggs; a hidden spot test, or another method";
-  if (code == "too_deep_for_steam") return "too deep for steam at any steady pace; open the edge, or another method";
-  if (code == "shape_not_modelled") return "no honest model of the shape yet; steam by the practice of the trade, not proven";
+    return "the wetting limit is reached before the eggs are dead; where the limit is the estimate of 50 "
+           "g/m2, a wetting test on a hidden "
+           "spot may show that the covering bears more, and a fold test in this very covering narrows the "
+           "rest";
+  if (code == "scorches_before_it_kills")
+    return "the finish bears less heat than the eggs; a hidden spot test, or another method";
+  if (code == "too_deep_for_steam")
+    return "too deep for steam at any steady pace; open the edge, or another method";
+  if (code == "shape_not_modelled")
+    return "no honest model of the shape yet; steam by the practice of the trade, not proven";
   if (code == "barred_finish") return "the finish is not steamed; another method";
   return "see the reason of the edge";
 }
@@ -65,12 +80,15 @@ Json closed_by(const Json& plan) {
   std::map<std::string, int> counts;
   for (const Json& edge : plan.at("edges")) {
     const Json& pace = plan.at("paces")[edge.at("pace_index").get<std::size_t>()];
-    if (pace.at("recommended_metres_per_second").is_null()) ++counts[pace.at("reason").at("code").get<std::string>()];
+    if (pace.at("recommended_metres_per_second").is_null())
+      ++counts[pace.at("reason").at("code").get<std::string>()];
   }
   std::vector<std::pair<std::string, int>> sorted(counts.begin(), counts.end());
-  std::stable_sort(sorted.begin(), sorted.end(), [](const auto& a, const auto& b) { return a.second > b.second; });
+  std::stable_sort(sorted.begin(), sorted.end(),
+                   [](const auto& a, const auto& b) { return a.second > b.second; });
   Json out = Json::array();
-  for (const auto& [code, edges] : sorted) out.push_back({{"code", code}, {"edges", edges}, {"text", opening_of(code)}});
+  for (const auto& [code, edges] : sorted)
+    out.push_back({{"code", code}, {"edges", edges}, {"text", opening_of(code)}});
   return out;
 }
 
@@ -135,8 +153,9 @@ Result<Answer> solve(const Json& request) {
       }
       out["edges"].push_back(std::move(row));
     }
-    out["items"].push_back(
-        {{"title", furniture->result.at("title")}, {"edges", edges.size()}, {"edges_with_window", item_with_window}});
+    out["items"].push_back({{"title", furniture->result.at("title")},
+                            {"edges", edges.size()},
+                            {"edges_with_window", item_with_window}});
   }
   out["edges_with_window"] = with_window;
   out["edge_count"] = count;
@@ -144,18 +163,21 @@ Result<Answer> solve(const Json& request) {
   out["length_with_window_metres"] = length_with_window;
   out["length_metres"] = length;
   out["minutes"] = seconds / 60;
-  out["summary"] = fmt::format("{} of {} edges have a pace ({:.1f} of {:.1f} m); at these paces they take {:.0f} minutes of steaming.",
-                               with_window, count, length_with_window, length, seconds / 60);
+  out["summary"] = fmt::format(
+      "{} of {} edges have a pace ({:.1f} of {:.1f} m); at these paces they take {:.0f} minutes of steaming.",
+      with_window, count, length_with_window, length, seconds / 60);
   out["closed_by"] = closed_by(out);
-  answer.data_keys = {"coverings/1", "damage_limits/1", "dimensions/1", "edge_kinds/1", "materials/1", "mortality/1"};
+  answer.data_keys = {"coverings/1",  "damage_limits/1", "dimensions/1",
+                      "edge_kinds/1", "materials/1",     "mortality/1"};
   return answer;
 }
 
 }  // namespace
 
 const Question& plan_question() {
-  static const Question question{"plan", "A pace or a reason for every edge of the items, top to bottom, with the minutes they take.",
-                                 request_shape(), answer_shape(), solve};
+  static const Question question{
+      "plan", "A pace or a reason for every edge of the items, top to bottom, with the minutes they take.",
+      request_shape(), answer_shape(), solve};
   return question;
 }
 

@@ -58,13 +58,18 @@ const std::vector<EdgeKind>& edge_kinds() {
 
 Result<EdgeStack> edge_stack(std::string_view kind_key, std::string_view covering_key, Fill fill) {
   const auto& kinds = edge_kinds();
-  const auto kind = std::find_if(kinds.begin(), kinds.end(), [&](const EdgeKind& k) { return k.key == kind_key; });
+  const auto kind =
+      std::find_if(kinds.begin(), kinds.end(), [&](const EdgeKind& k) { return k.key == kind_key; });
   if (kind == kinds.end()) {
-    return refuse({ErrorKind::not_found, fmt::format("there is no edge kind \"{}\"", kind_key), "/kind", std::string(kind_key), "", ""});
+    return refuse({ErrorKind::not_found, fmt::format("there is no edge kind \"{}\"", kind_key), "/kind",
+                   std::string(kind_key), "", ""});
   }
   if (!kind->modelled) {
-    return refuse({ErrorKind::out_of_domain, fmt::format("no pace: {}. Steam it by the practice of the trade and count it as not proven", kind->text), "/kind",
-                   "shape_not_modelled", "", ""});
+    return refuse(
+        {ErrorKind::out_of_domain,
+         fmt::format("no pace: {}. Steam it by the practice of the trade and count it as not proven",
+                     kind->text),
+         "/kind", "shape_not_modelled", "", ""});
   }
   const auto covering = find_covering(covering_key);
   if (!covering) return refuse(covering.error());
@@ -72,7 +77,8 @@ Result<EdgeStack> edge_stack(std::string_view kind_key, std::string_view coverin
   if (!cloth_material) return refuse(cloth_material.error());
 
   EdgeStack stack;
-  const double cloth = std::max(kind->cloth_metres, (cloth_material->thickness ? cloth_material->thickness->value : 0.0));
+  const double cloth =
+      std::max(kind->cloth_metres, (cloth_material->thickness ? cloth_material->thickness->value : 0.0));
   struct Part {
     std::string material;
     double thickness_metres;

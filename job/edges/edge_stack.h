@@ -1,5 +1,5 @@
-// From the name of an edge to what steam meets there: layers with their spread, and the depth where eggs may sit.
-// Reads the data files of edge kinds, coverings and materials. Pure functions.
+// From the name of an edge to what steam meets there: layers with their spread, and the depth where eggs may
+// sit. Reads the data files of edge kinds, coverings and materials. Pure functions.
 #pragma once
 
 #include <string>
@@ -31,11 +31,12 @@ struct EdgeStack {
 };
 
 /// The layers of an edge of a kind in a covering over a fill.
-/// Model:   cloth of the kind's total thickness (never thinner than one covering cloth), then the fill; the depth of eggs is
+/// Model:   cloth of the kind's total thickness (never thinner than one covering cloth), then the fill; the
+/// depth of eggs is
 ///          uniform over the kind's range.
-/// Errors:  not_found for an unknown kind or covering; out_of_domain (`shape_not_modelled` in value) where the kind has none.
-/// Source:  job/edges/data/edge_kinds.json, physics/materials data
-/// Checked: job/edges/edge_stack_unit_test.cpp
+/// Errors:  not_found for an unknown kind or covering; out_of_domain (`shape_not_modelled` in value) where
+/// the kind has none. Source:  job/edges/data/edge_kinds.json, physics/materials data Checked:
+/// job/edges/edge_stack_unit_test.cpp
 Result<EdgeStack> edge_stack(std::string_view kind, std::string_view covering, Fill fill);
 
 }  // namespace lastegg

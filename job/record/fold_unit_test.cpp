@@ -204,7 +204,7 @@ TEST(Adding, TellsFreshAlreadyAndClash) {
 }
 
 TEST(Demo, IsSoundAndSaysThatItIsInvented) {
-  std::ifstream file(LASTEGG_SOURCE_DIR "/examples/demo.events.ndjson");
+  std::ifstream file(LASTEGG_SOURCE_DIR "/examples/demo.ndjson");
   const std::string text((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
   EventSet set;
   for_each_line(text, [&](std::string_view line, std::size_t index) {

@@ -48,7 +48,7 @@ struct Calibration {
       factor{};                 ///< lower triangle L: scores = mode + L xi
   std::vector<double> weights;  ///< per sample, sum 1
   double effective_samples = 0;
-  std::optional<Head> known_head;                 ///< a head whose effect is known: its values replace the drawn ones
+  std::optional<Head> known_head;  ///< a head whose effect is known: its values replace the drawn ones
   std::optional<double> known_vapour_efficiency;  ///< with known_head: the cloth's, if known too
 };
 

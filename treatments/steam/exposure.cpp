@@ -9,6 +9,9 @@ namespace lastegg::steam {
 namespace {
 
 constexpr int k_most_pieces = 64;
+// Where neighbouring steps differ by more than this factor (the schedules stay below it, steps cut after a
+// fault do not), a parabola across both would carry the small step's slope far into the large one.
+constexpr double k_largest_step_ratio = 3.0;
 
 // Slope at t1 of the parabola through three points, or at t0 or t2 when asked there.
 double parabola_slope(double t, double t0, double t1, double t2, double y0, double y1, double y2) {
@@ -26,6 +29,19 @@ double slope_at(std::span<const double> t, std::span<const double> y, std::size_
                         y[middle + 1]);
 }
 
+// Last point of the stretch from `first` within which slopes may be taken across points: the phase's end, or
+// sooner where the step changes abruptly.
+std::size_t smooth_end(const PassHistory& history, std::size_t first) {
+  const std::vector<double>& t = history.seconds;
+  const auto next = std::upper_bound(history.phase_starts.begin(), history.phase_starts.end(), first);
+  const std::size_t end = next == history.phase_starts.end() ? t.size() - 1 : *next;
+  for (std::size_t i = first + 1; i < end; ++i) {
+    const double ratio = (t[i + 1] - t[i]) / (t[i] - t[i - 1]);
+    if (ratio > k_largest_step_ratio || ratio < 1.0 / k_largest_step_ratio) return i;
+  }
+  return end;
+}
+
 }  // namespace
 
 void fine_series(const PassHistory& history, std::span<const double> y, double largest_step_kelvin,
@@ -35,10 +51,8 @@ void fine_series(const PassHistory& history, std::span<const double> y, double l
   out.celsius.clear();
   out.seconds.push_back(t.front());
   out.celsius.push_back(y[0]);
-  for (std::size_t phase = 0; phase < history.phase_starts.size(); ++phase) {
-    const std::size_t first = history.phase_starts[phase];
-    const std::size_t last =
-        phase + 1 < history.phase_starts.size() ? history.phase_starts[phase + 1] : t.size() - 1;
+  for (std::size_t first = 0, last = 0; first + 1 < t.size(); first = last) {
+    last = smooth_end(history, first);
     for (std::size_t i = first; i < last; ++i) {
       const double dt = t[i + 1] - t[i];
       const double secant = (y[i + 1] - y[i]) / dt;

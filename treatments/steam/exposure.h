@@ -20,10 +20,9 @@ struct Peak {
 };
 
 /// Fine piecewise-linear series of one place of a pass.
-/// Model:   cubic Hermite within each phase, slopes from the parabola through three neighbouring times,
-/// limited to
-///          monotone at a phase's start; pieces of at most `largest_step_kelvin`; a maximum inside a step
-///          becomes a point.
+/// Model:   cubic Hermite within each phase, slopes from the parabola through three neighbouring times, never
+///          across an abrupt change of the step; limited to monotone where such a stretch starts; pieces of
+///          at most about `largest_step_kelvin`; a maximum inside a step becomes a point.
 /// Inputs:  celsius: one value per history.seconds (surface_celsius or one row of celsius).
 /// Source:  Hermite interpolation; limiter: Fritsch and Carlson 1980 (from memory, to be checked)
 /// Checked: treatments/steam/exposure_law_test.cpp

@@ -15,11 +15,12 @@ constexpr double k_stop_celsius = 38;
 constexpr double k_series_step_kelvin = 1.5;
 }  // namespace
 
-Result<std::vector<FoldPoint>> fold_forecast(const Calibration& calibration, const FoldTest& test, const Stack& stack,
-                                             const std::vector<double>& depths_metres, const std::vector<double>& paces,
-                                             int samples) {
+Result<std::vector<FoldPoint>> fold_forecast(const Calibration& calibration, const FoldTest& test,
+                                             const Stack& stack, const std::vector<double>& depths_metres,
+                                             const std::vector<double>& paces, int samples) {
   const auto count = std::min(calibration.weights.size(), static_cast<std::size_t>(samples));
-  std::vector<double> weights(calibration.weights.begin(), calibration.weights.begin() + static_cast<std::ptrdiff_t>(count));
+  std::vector<double> weights(calibration.weights.begin(),
+                              calibration.weights.begin() + static_cast<std::ptrdiff_t>(count));
   double sum = 0;
   for (const double weight : weights) sum += weight;
   for (double& weight : weights) weight /= sum;
@@ -51,7 +52,8 @@ Result<std::vector<FoldPoint>> fold_forecast(const Calibration& calibration, con
         peaks[d][i] = peak;
         mean[d] += weights[i] * probe;
         square[d] += weights[i] * probe * probe;
-        if (kill_of(series).worst() >= numerics::log10(bugs::required_ratio())) at_pace[d].lethal_share += weights[i];
+        if (kill_of(series).worst() >= numerics::log10(bugs::required_ratio()))
+          at_pace[d].lethal_share += weights[i];
         if (peak >= k_practice_low_celsius) at_pace[d].practice_share += weights[i];
       }
     }

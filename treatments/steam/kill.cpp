@@ -12,7 +12,8 @@ PlaceKill kill_of(const Series& series) {
   };
   const auto own_lag = [](Stage stage) { return kill_law(stage, Exposure::steam).body_lag_seconds; };
   return {.egg = logarithm(Stage::egg, own_lag(Stage::egg)),
-          .mobile = std::min(logarithm(Stage::nymph, own_lag(Stage::nymph)), logarithm(Stage::adult, own_lag(Stage::adult))),
+          .mobile = std::min(logarithm(Stage::nymph, own_lag(Stage::nymph)),
+                             logarithm(Stage::adult, own_lag(Stage::adult))),
           .engorged = logarithm(Stage::adult, kill_rules().engorged_lag_seconds)};
 }
 

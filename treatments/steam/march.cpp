@@ -23,7 +23,8 @@ constexpr double k_below_start_kelvin = 8;
 constexpr double k_above_dew_kelvin = 15;
 constexpr double k_margin_kelvin = 15;
 constexpr double k_least_start_activity = 0.3;
-constexpr double k_end_of_saturation_fit_celsius = 120;  // the fit ends at 115 and is still good to a percent here
+constexpr double k_end_of_saturation_fit_celsius =
+    120;  // the fit ends at 115 and is still good to a percent here
 
 }  // namespace
 
@@ -90,14 +91,16 @@ March::March(std::span<const Layer> stack, std::span<const GridCell> grid, doubl
   }
 }
 
-// A cell that is drier than the steam may be hotter than the dew temperature: equilibrium is a y_sat(T) = y_d. The driest
-// cells still have the activity of the start.
+// A cell that is drier than the steam may be hotter than the dew temperature: equilibrium is a y_sat(T) =
+// y_d. The driest cells still have the activity of the start.
 double March::hottest_dry_cell(double dew_celsius) const {
-  const double wanted = saturation_fit(dew_celsius).pressure_pascal / std::max(start_activity_, k_least_start_activity);
+  const double wanted =
+      saturation_fit(dew_celsius).pressure_pascal / std::max(start_activity_, k_least_start_activity);
   double celsius = dew_celsius;
   for (int i = 0; i < 6; ++i) {
     const SaturationPoint point = saturation_fit(celsius);
-    celsius += numerics::log(wanted / point.pressure_pascal) * point.pressure_pascal / point.slope_pascal_per_kelvin;
+    celsius +=
+        numerics::log(wanted / point.pressure_pascal) * point.pressure_pascal / point.slope_pascal_per_kelvin;
     celsius = std::min(celsius, k_end_of_saturation_fit_celsius);
   }
   return celsius;
@@ -116,7 +119,8 @@ void March::set_boundary(const Boundary& boundary) {
                 (k_gas_constant * (dew + k_zero_celsius_in_kelvin)) * boundary_.forced_gas_metres_per_second *
                 boundary_.factor;
     }
-    highest_allowed_ = std::max({highest_allowed_, dew + k_above_dew_kelvin, hottest_dry_cell(dew) + k_margin_kelvin});
+    highest_allowed_ =
+        std::max({highest_allowed_, dew + k_above_dew_kelvin, hottest_dry_cell(dew) + k_margin_kelvin});
   } else {
     const double room = boundary_.air_celsius;
     const double y = boundary_.air_relative_humidity * saturation_fit(room).pressure_pascal / pressure_;
@@ -394,8 +398,7 @@ void March::look_for_fault() {
       return;
     }
     if (cell.water * cell.thickness < k_lowest_water_kilograms_per_m2) fault_ = MarchFault::water_below_zero;
-    if (cell.temperature < lowest_ - k_below_start_kelvin ||
-        cell.temperature > highest_allowed_) {
+    if (cell.temperature < lowest_ - k_below_start_kelvin || cell.temperature > highest_allowed_) {
       fault_ = MarchFault::temperature_out_of_range;
     }
   }

@@ -6,7 +6,9 @@ namespace lastegg::steam {
 
 Result<Layer> layer_of(const Material& material, std::optional<double> thickness_metres) {
   if (!thickness_metres && !material.thickness) {
-    return refuse({ErrorKind::bad_input, fmt::format("{} has no usual thickness; thickness_metres is needed", material.title), "", "", "", "m"});
+    return refuse({ErrorKind::bad_input,
+                   fmt::format("{} has no usual thickness; thickness_metres is needed", material.title), "",
+                   "", "", "m"});
   }
   Layer layer;
   layer.thickness_metres = thickness_metres ? *thickness_metres : material.thickness->value;
@@ -15,8 +17,10 @@ Result<Layer> layer_of(const Material& material, std::optional<double> thickness
   layer.permeable = material.permeable;
   if (material.permeable) {
     if (!material.porosity || !material.tortuosity || !material.sorption_scale) {
-      return refuse({ErrorKind::out_of_domain, fmt::format("{} lets vapour in, but the data have no pore structure for it", material.title), "",
-                     "", "", ""});
+      return refuse(
+          {ErrorKind::out_of_domain,
+           fmt::format("{} lets vapour in, but the data have no pore structure for it", material.title), "",
+           "", "", ""});
     }
     layer.porosity = material.porosity->value;
     layer.tortuosity = material.tortuosity->value;
@@ -28,8 +32,8 @@ Result<Layer> layer_of(const Material& material, std::optional<double> thickness
 Result<UncertainLayer> uncertain_layer_of(const Material& material, double thickness_metres) {
   auto layer = layer_of(material, thickness_metres);
   if (!layer) return refuse(layer.error());
-  return UncertainLayer{*layer, material.thickness ? material.thickness->log_spread() : 0.0, material.conductivity.log_spread(),
-                        material.heat_capacity_log_spread()};
+  return UncertainLayer{*layer, material.thickness ? material.thickness->log_spread() : 0.0,
+                        material.conductivity.log_spread(), material.heat_capacity_log_spread()};
 }
 
 }  // namespace lastegg::steam

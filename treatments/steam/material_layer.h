@@ -10,7 +10,8 @@
 namespace lastegg::steam {
 
 /// A layer of a material; without a thickness the material's usual one.
-/// Errors:  bad_input if the material has no usual thickness and none is given; out_of_domain if a needed property has no value.
+/// Errors:  bad_input if the material has no usual thickness and none is given; out_of_domain if a needed
+/// property has no value.
 Result<Layer> layer_of(const Material& material, std::optional<double> thickness_metres);
 
 /// The same with the spread of the material's properties over real goods.

@@ -63,8 +63,8 @@ TEST(PassLaw, SlowerHotterSteamAndBetterExchangeHeatMore) {
   }
 }
 
-// The full model under refinement of the grid, with steps fine enough not to matter: differences shrink and the last is
-// small. A scheme that is only consistent with itself fails here.
+// The full model under refinement of the grid, with steps fine enough not to matter: differences shrink and
+// the last is small. A scheme that is only consistent with itself fails here.
 TEST(PassLaw, FullModelSettlesUnderGridRefinement) {
   std::vector<double> first_change, last_change;
   for (const NamedProblem& named : problems_for_tests()) {
@@ -93,8 +93,10 @@ TEST(PassLaw, StepsConvergeWithSecondOrder) {
     const auto at = [&](int refine) { return *run_pass(named.problem, {.cells = 32, .refine = refine}); };
     const PassHistory exact = at(64), coarse = at(4), fine = at(8);
     for (std::size_t d = 0; d < named.problem.depths_metres.size(); ++d) {
-      coarse_error.push_back(std::fabs(coarse.celsius[d].back() - exact.celsius[d].back()) + std::fabs(peak(coarse, d) - peak(exact, d)));
-      fine_error.push_back(std::fabs(fine.celsius[d].back() - exact.celsius[d].back()) + std::fabs(peak(fine, d) - peak(exact, d)));
+      coarse_error.push_back(std::fabs(coarse.celsius[d].back() - exact.celsius[d].back()) +
+                             std::fabs(peak(coarse, d) - peak(exact, d)));
+      fine_error.push_back(std::fabs(fine.celsius[d].back() - exact.celsius[d].back()) +
+                           std::fabs(peak(fine, d) - peak(exact, d)));
     }
   }
   double coarse_sum = 0, fine_sum = 0;
@@ -113,7 +115,8 @@ TEST(PassLaw, PoorSteamCannotHeatAWetSurfaceAboveItsDewTemperature) {
     for (Layer& layer : problem.stack) layer.sorption_scale_kilograms_per_m3 = 0.05;
     const auto history = run_pass(problem, {.cells = 64, .refine = 8});
     ASSERT_TRUE(history);
-    EXPECT_LE(*std::max_element(history->surface_celsius.begin(), history->surface_celsius.end()), dew + 1e-6);
+    EXPECT_LE(*std::max_element(history->surface_celsius.begin(), history->surface_celsius.end()),
+              dew + 1e-6);
   }
 }
 

@@ -32,13 +32,17 @@ inline std::vector<NamedProblem> problems_for_tests() {
     p.depths_metres = std::move(depths);
     return p;
   };
-  return {{"seat", problem(bare, 0.03, {fabric, batting, foam}, 0.65, {0.0008, 0.003, 0.006})},
-          {"cotton fold", problem({0.08, 94, 500, 60e3, 0.003, 0.02, 0.25}, 0.014, {cotton, foam}, 0.6, {0.001, 0.002, 0.003})},
-          {"vinyl on foam", problem({0.065, 96, 900, 65e3, 0.003, 0.02, 0.25}, 0.012, {vinyl, foam}, 0.6, {0.0003, 0.001})},
-          {"wood", problem({0.065, 96, 900, 65e3, 0.003, 0.02, 0.25}, 0.016, {wood}, 0.6, {0.00025, 0.001})},
-          // A permeable layer on an impermeable one: water stands on their interface. Schemes that look right fail here.
-          {"fabric on wood", problem(bare, 0.012, {fabric, wood}, 0.65, {0.0004, 0.0008, 0.0013})},
-          {"cotton on vinyl on foam", problem(bare, 0.010, {cotton, vinyl, foam}, 0.5, {0.0015, 0.003, 0.0035})}};
+  return {
+      {"seat", problem(bare, 0.03, {fabric, batting, foam}, 0.65, {0.0008, 0.003, 0.006})},
+      {"cotton fold",
+       problem({0.08, 94, 500, 60e3, 0.003, 0.02, 0.25}, 0.014, {cotton, foam}, 0.6, {0.001, 0.002, 0.003})},
+      {"vinyl on foam",
+       problem({0.065, 96, 900, 65e3, 0.003, 0.02, 0.25}, 0.012, {vinyl, foam}, 0.6, {0.0003, 0.001})},
+      {"wood", problem({0.065, 96, 900, 65e3, 0.003, 0.02, 0.25}, 0.016, {wood}, 0.6, {0.00025, 0.001})},
+      // A permeable layer on an impermeable one: water stands on their interface. Schemes that look right
+      // fail here.
+      {"fabric on wood", problem(bare, 0.012, {fabric, wood}, 0.65, {0.0004, 0.0008, 0.0013})},
+      {"cotton on vinyl on foam", problem(bare, 0.010, {cotton, vinyl, foam}, 0.5, {0.0015, 0.003, 0.0035})}};
 }
 
 }  // namespace lastegg::steam

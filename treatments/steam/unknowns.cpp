@@ -57,7 +57,8 @@ HeadOnCloth head_on_cloth(const Scores& scores, double pressure_pascal, Towel to
   const double logit = numerics::log(median / (k_forced_most - median)) + k_forced_logit_spread * scores[3];
   return {.dew_celsius =
               std::min(boiling - k_dew_below_boiling_kelvin + k_dew_spread_kelvin * scores[0], ceiling),
-          .film_watts_per_m2_kelvin = std::clamp(k_film_median * numerics::exp(k_film_log_spread * scores[1]), k_film_least, k_film_most),
+          .film_watts_per_m2_kelvin = std::clamp(k_film_median * numerics::exp(k_film_log_spread * scores[1]),
+                                                 k_film_least, k_film_most),
           .vapour_efficiency = truncated_normal(scores[2], k_efficiency_mean, k_efficiency_spread, 0, 1),
           .forced_gas_metres_per_second = k_forced_most / (1.0 + numerics::exp(-logit))};
 }

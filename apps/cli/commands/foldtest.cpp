@@ -1,4 +1,5 @@
-// lastegg foldtest FILE: readings of a thermometer in a fold, as a table or a request, to a verdict and a band.
+// lastegg foldtest FILE: readings of a thermometer in a fold, as a table or a request, to a verdict and a
+// band.
 #include <fmt/format.h>
 
 #include <iostream>
@@ -30,7 +31,8 @@ Result<Json> request_of(const FoldTestOptions& options) {
   Json& out = *request;
   out["machine"] = options.machine;
   out["head"] = options.head;
-  if (!options.head_length.empty()) out["head"] = {{"name", options.head}, {"length_metres", options.head_length}};
+  if (!options.head_length.empty())
+    out["head"] = {{"name", options.head}, {"length_metres", options.head_length}};
   if (!options.towel.empty()) out["towel"] = options.towel;
   if (!options.start.empty()) out["start_celsius"] = options.start;
   if (!options.elevation.empty()) out["elevation_metres"] = options.elevation;
@@ -41,23 +43,29 @@ Result<Json> request_of(const FoldTestOptions& options) {
 }
 
 void print(const Json& answer) {
-  std::cout << fmt::format("Verdict: {}. {}.\n", answer["verdict"].get<std::string>(), answer["verdict_reason"]["text"].get<std::string>());
-  std::cout << fmt::format("Practice: {}. {}.\n\n", answer["practice"]["reached"].get<std::string>(), answer["practice"]["text"].get<std::string>());
+  std::cout << fmt::format("Verdict: {}. {}.\n", answer["verdict"].get<std::string>(),
+                           answer["verdict_reason"]["text"].get<std::string>());
+  std::cout << fmt::format("Practice: {}. {}.\n\n", answer["practice"]["reached"].get<std::string>(),
+                           answer["practice"]["text"].get<std::string>());
   for (const Json& sentence : answer["words"]) std::cout << sentence.get<std::string>() << "\n";
   std::cout << "\n  pace          layers   fold (5 %, half, 95 %)    kills in\n";
   for (const Json& at : answer["fold_celsius_at"]) {
     const Json& q = at["quantiles"];
-    std::cout << fmt::format("  {:5.1f} mm/s  {:>6}   {:5.1f}  {:5.1f}  {:5.1f} C      {:3.0f} % of the ensemble\n",
-                             1e3 * at["pace_metres_per_second"].get<double>(), at["layers"].get<int>(), q["p05"].get<double>(),
-                             q["p50"].get<double>(), q["p95"].get<double>(), 100 * at["lethal_share"].get<double>());
+    std::cout << fmt::format(
+        "  {:5.1f} mm/s  {:>6}   {:5.1f}  {:5.1f}  {:5.1f} C      {:3.0f} % of the ensemble\n",
+        1e3 * at["pace_metres_per_second"].get<double>(), at["layers"].get<int>(), q["p05"].get<double>(),
+        q["p50"].get<double>(), q["p95"].get<double>(), 100 * at["lethal_share"].get<double>());
   }
   for (const Json& reading : answer["readings"]) {
     if (reading.contains("remark")) {
-      std::cout << fmt::format("Reading {} {}\n", reading["index"].get<int>() + 1, reading["remark"].get<std::string>());
+      std::cout << fmt::format("Reading {} {}\n", reading["index"].get<int>() + 1,
+                               reading["remark"].get<std::string>());
     }
   }
-  std::cout << fmt::format("\nWould tell most next: {}.\n", answer["next_reading"]["text"].get<std::string>());
-  for (const Json& warning : answer["warnings"]) std::cout << fmt::format("Note: {}.\n", warning["text"].get<std::string>());
+  std::cout << fmt::format("\nWould tell most next: {}.\n",
+                           answer["next_reading"]["text"].get<std::string>());
+  for (const Json& warning : answer["warnings"])
+    std::cout << fmt::format("Note: {}.\n", warning["text"].get<std::string>());
 }
 
 int fold_test(const FoldTestOptions& options) {
@@ -69,8 +77,10 @@ int fold_test(const FoldTestOptions& options) {
     std::cerr << outcome.text << "\n";
     return answer["error"].value("kind", "internal") == "internal" ? k_internal : k_bad_input;
   }
-  if (options.as_json) std::cout << outcome.text << "\n";
-  else print(answer);
+  if (options.as_json)
+    std::cout << outcome.text << "\n";
+  else
+    print(answer);
   return answer["verdict"] == "lethal" ? k_done : k_answer_is_no;
 }
 
@@ -78,8 +88,12 @@ int fold_test(const FoldTestOptions& options) {
 
 void add_foldtest(CLI::App& app, Action& action) {
   const auto options = std::make_shared<FoldTestOptions>();
-  CLI::App* command = app.add_subcommand("foldtest", "Say what a thermometer in a fold says about your steamer");
-  command->add_option("file", options->file, "Table pace,distance,seconds,layers,peak,towel, or a request of fold_test; - for standard input")
+  CLI::App* command =
+      app.add_subcommand("foldtest", "Say what a thermometer in a fold says about your steamer");
+  command
+      ->add_option(
+          "file", options->file,
+          "Table pace,distance,seconds,layers,peak,towel, or a request of fold_test; - for standard input")
       ->required();
   command->add_option("--machine", options->machine, "Name of the machine");
   command->add_option("--head", options->head, "Name of the head");

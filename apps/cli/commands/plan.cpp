@@ -1,4 +1,5 @@
-// lastegg plan JOB: a pace or a stated reason for every edge of a job's items. lastegg demo: the same for the demo job.
+// lastegg plan JOB: a pace or a stated reason for every edge of a job's items. lastegg demo: the same for the
+// demo job.
 #include <fmt/format.h>
 
 #include <iostream>
@@ -35,7 +36,8 @@ Result<Json> request_of(const PlanOptions& options) {
   for (const record::Event& event : job->events.events()) events["lines"].push_back(event.bytes);
   const AskOutcome folded = ask("fold_events", dumped(events));
   const Json answer = Json::parse(folded.text, nullptr, false);
-  if (!folded.ok) return refuse({ErrorKind::bad_input, answer["error"].value("message", ""), options.file, "", "", ""});
+  if (!folded.ok)
+    return refuse({ErrorKind::bad_input, answer["error"].value("message", ""), options.file, "", "", ""});
   Result<Json> request = plan_request_of(answer.at("state"));
   if (request && request->contains("fold_test")) {
     for (Json& test : (*request)["fold_test"]) test["samples"] = options.samples;
@@ -49,7 +51,8 @@ std::string pace_words(const Json& pace) {
   if (pace["recommended_metres_per_second"].is_null()) return "-";
   const double recommended = pace["recommended_metres_per_second"];
   if (pace["style"] == "place_hold_move") {
-    return fmt::format("hold {:.0f} s, move {:.0f} mm", pace["hold_seconds"].get<double>(), 1e3 * pace["move_metres"].get<double>());
+    return fmt::format("hold {:.0f} s, move {:.0f} mm", pace["hold_seconds"].get<double>(),
+                       1e3 * pace["move_metres"].get<double>());
   }
   return fmt::format("{:.1f} mm/s ({:.0f} s per 30 cm)", 1e3 * recommended, 0.3 / recommended);
 }
@@ -65,8 +68,9 @@ void print(const Json& plan) {
       std::cout << "  height   length   pace                        verdict      edge\n";
     }
     const Json& pace = plan["paces"][edge["pace_index"].get<std::size_t>()];
-    std::cout << fmt::format("  {:4.2f} m  {:5.2f} m   {:<26}  {:<11}  {} [{}]\n", edge["height_metres"].get<double>(),
-                             edge["length_metres"].get<double>(), pace_words(pace), pace["verdict_at_recommended"].get<std::string>(),
+    std::cout << fmt::format("  {:4.2f} m  {:5.2f} m   {:<26}  {:<11}  {} [{}]\n",
+                             edge["height_metres"].get<double>(), edge["length_metres"].get<double>(),
+                             pace_words(pace), pace["verdict_at_recommended"].get<std::string>(),
                              edge["title"].get<std::string>(), edge["pace_index"].get<int>() + 1);
   }
   std::cout << "\nWhat limits each\n";
@@ -76,10 +80,13 @@ void print(const Json& plan) {
   }
   std::cout << "\n" << plan["summary"].get<std::string>() << "\n";
   for (const Json& closed : plan["closed_by"]) {
-    std::cout << fmt::format("  {} edges without a pace: {}\n", closed["edges"].get<int>(), closed["text"].get<std::string>());
+    std::cout << fmt::format("  {} edges without a pace: {}\n", closed["edges"].get<int>(),
+                             closed["text"].get<std::string>());
   }
-  for (const Json& warning : plan["warnings"]) std::cout << fmt::format("Note: {}.\n", warning["text"].get<std::string>());
-  std::cout << "Steam burns. Never open a hot boiler; outlets and electronics are never steamed; unknown finish: a hidden spot first.\n";
+  for (const Json& warning : plan["warnings"])
+    std::cout << fmt::format("Note: {}.\n", warning["text"].get<std::string>());
+  std::cout << "Steam burns. Never open a hot boiler; outlets and electronics are never steamed; unknown "
+               "finish: a hidden spot first.\n";
 }
 
 int plan(const PlanOptions& options) {
@@ -91,8 +98,10 @@ int plan(const PlanOptions& options) {
     std::cerr << outcome.text << "\n";
     return answer["error"].value("kind", "internal") == "internal" ? k_internal : k_bad_input;
   }
-  if (options.as_json) std::cout << outcome.text << "\n";
-  else print(answer);
+  if (options.as_json)
+    std::cout << outcome.text << "\n";
+  else
+    print(answer);
   return answer["edges_with_window"].get<int>() > 0 ? k_done : k_answer_is_no;
 }
 
@@ -100,9 +109,14 @@ int plan(const PlanOptions& options) {
 
 void add_plan(CLI::App& app, Action& action) {
   const auto options = std::make_shared<PlanOptions>();
-  CLI::App* command = app.add_subcommand("plan", "Plan a pace for every edge of a job, or say why there is none");
-  command->add_option("job", options->file, "A .lastegg file or its events (.ndjson), or a request of the question plan (.json)")->required();
-  command->add_option("--samples", options->samples, "Size of the ensemble; verdicts use 1024")->check(CLI::Range(64, 4096));
+  CLI::App* command =
+      app.add_subcommand("plan", "Plan a pace for every edge of a job, or say why there is none");
+  command
+      ->add_option("job", options->file,
+                   "A .lastegg file or its events (.ndjson), or a request of the question plan (.json)")
+      ->required();
+  command->add_option("--samples", options->samples, "Size of the ensemble; verdicts use 1024")
+      ->check(CLI::Range(64, 4096));
   command->add_flag("--json", options->as_json, "The whole answer as JSON");
   command->callback([options, &action] { action = [options] { return plan(*options); }; });
 }
