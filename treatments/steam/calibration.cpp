@@ -20,10 +20,11 @@ constexpr double k_converged_step = 1e-4;  // largest change of a score
 constexpr double k_fold_observe_seconds = 40;
 constexpr double k_fold_stop_celsius = 35;  // no cell can raise the probe's peak any more
 constexpr double k_series_step_kelvin = 1.0;
+constexpr double k_map_freedom = 4;
 constexpr int k_adaptation_samples = 256;
 constexpr int k_most_adaptations = 5;
 constexpr double k_good_effective_share = 0.65;
-constexpr double k_covariance_widening = 1.2;
+constexpr double k_covariance_widening = 1.0;
 constexpr double k_covariance_floor = 1e-4;
 
 using Vector = Eigen::Matrix<double, k_unknown_count, 1>;
@@ -64,10 +65,19 @@ std::vector<std::size_t> march_of_reading(const FoldTest& test) {
   return first;
 }
 
-// The normal scores that the prior draws for sample i.
+// What the map draws for sample i: the prior's own normal scores, and behind a test the same stretched to a
+// multivariate Student-t of four degrees of freedom, whose tails are heavier than any posterior here: no
+// sample can outweigh the rest.
 Scores drawn_scores(const Calibration& calibration, std::uint32_t i) {
-  return {SobolStream(calibration.head_key, 0).normal(i), SobolStream(calibration.head_key, 1).normal(i),
-          SobolStream(calibration.cloth_key, 0).normal(i), SobolStream(calibration.cloth_key, 1).normal(i)};
+  Scores xi{SobolStream(calibration.head_key, 0).normal(i), SobolStream(calibration.head_key, 1).normal(i),
+            SobolStream(calibration.cloth_key, 0).normal(i), SobolStream(calibration.cloth_key, 1).normal(i)};
+  if (!calibration.tested) return xi;
+  // Chi-squared of four degrees of freedom: the sum of two exponentials.
+  const double chi_squared = -2 * (numerics::log(SobolStream(calibration.head_key, 2).uniform(i)) +
+                                   numerics::log(SobolStream(calibration.head_key, 3).uniform(i)));
+  const double stretch = std::sqrt(k_map_freedom / chi_squared);
+  for (double& score : xi) score *= stretch;
+  return xi;
 }
 
 // Minus twice the log of the Student-t likelihood of one standardised residual, up to a constant.
@@ -146,7 +156,9 @@ Result<std::vector<double>> weights_of(const FoldTest& test, const Calibration& 
     for (const double score : xi) square += score * score;
     const auto there = objective(test, calibrated_scores(calibration, calibration.cloth_key, i));
     if (!there) return refuse(there.error());
-    half_log[static_cast<std::size_t>(i)] = 0.5 * (square - there->value);
+    const double log_map =
+        -0.5 * (k_map_freedom + k_unknown_count) * numerics::log(1 + square / k_map_freedom);
+    half_log[static_cast<std::size_t>(i)] = -0.5 * there->value - log_map;
   }
   return weights_of_logs(half_log);
 }

@@ -81,12 +81,11 @@ struct FitReport {
 };
 
 /// Infers the scores from the readings: mode by damped Gauss-Newton on a Student-t likelihood and the
-/// standard normal prior, Laplace factor there, then every sample weighted by posterior over Laplace density.
-/// Inputs:  at least one reading; samples >= 16.
-/// Errors:  as run_pass(), with where = /readings/i.
-/// Cost:    (samples + about 40) x distinct paces passes.
-/// Source:  own derivation, README.md; Student-t weights: Lange, Little and Taylor 1989 (from memory, to be
-/// checked) Checked: treatments/steam/calibration_law_test.cpp (recovery and coverage)
+/// standard normal prior, Laplace factor there, a Student-t map of the same scores, then every sample
+/// weighted by posterior over the map's density. Inputs:  at least one reading; samples >= 16. Errors:  as
+/// run_pass(), with where = /readings/i. Cost:    (samples + about 40) x distinct paces passes. Source:  own
+/// derivation, README.md; Student-t weights: Lange, Little and Taylor 1989 (from memory, to be checked)
+/// Checked: treatments/steam/calibration_law_test.cpp (recovery and coverage)
 Result<FitReport> calibrate(const FoldTest& test, int samples);
 
 }  // namespace lastegg::steam
