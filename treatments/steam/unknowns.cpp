@@ -12,6 +12,7 @@ namespace {
 // Priors (estimates, docs/decisions/013-steam-priors.md).
 constexpr double k_dew_below_boiling_kelvin = 3.0;
 constexpr double k_dew_spread_kelvin = 3.0;
+constexpr double k_dew_lowest_below_boiling_kelvin = 40.0;  // far outside the prior
 constexpr double k_film_median = 600.0;
 constexpr double k_film_log_spread = 0.7;
 constexpr double k_film_least = 10.0, k_film_most = 10000.0;  // far outside the prior; what a pass accepts
@@ -55,12 +56,13 @@ HeadOnCloth head_on_cloth(const Scores& scores, double pressure_pascal, Towel to
   const double boiling = boiling_celsius(pressure_pascal);
   const double median = towel == Towel::none ? k_forced_median_bare : k_forced_median_towel;
   const double logit = numerics::log(median / (k_forced_most - median)) + k_forced_logit_spread * scores[3];
-  return {.dew_celsius =
-              std::min(boiling - k_dew_below_boiling_kelvin + k_dew_spread_kelvin * scores[0], ceiling),
-          .film_watts_per_m2_kelvin = std::clamp(k_film_median * numerics::exp(k_film_log_spread * scores[1]),
-                                                 k_film_least, k_film_most),
-          .vapour_efficiency = truncated_normal(scores[2], k_efficiency_mean, k_efficiency_spread, 0, 1),
-          .forced_gas_metres_per_second = k_forced_most / (1.0 + numerics::exp(-logit))};
+  return {
+      .dew_celsius = truncated_normal(scores[0], boiling - k_dew_below_boiling_kelvin, k_dew_spread_kelvin,
+                                      boiling - k_dew_lowest_below_boiling_kelvin, ceiling),
+      .film_watts_per_m2_kelvin =
+          std::clamp(k_film_median * numerics::exp(k_film_log_spread * scores[1]), k_film_least, k_film_most),
+      .vapour_efficiency = truncated_normal(scores[2], k_efficiency_mean, k_efficiency_spread, 0, 1),
+      .forced_gas_metres_per_second = k_forced_most / (1.0 + numerics::exp(-logit))};
 }
 
 double flux_cap_watts_per_m2(Towel towel) {

@@ -27,8 +27,8 @@ struct HeadOnCloth {
 };
 
 /// The unknowns at given scores; score 0 is the prior's median.
-/// Model:   T_d = Tsat(p) - 3 + 3 z, at most the dew temperature of 99 % steam; ln h = ln 600 + 0.7 z; phi
-/// normal 0.6 +- 0.35
+/// Model:   T_d normal Tsat(p) - 3 +- 3 K, truncated at the dew temperature of 99 % steam; ln h = ln 600 +
+/// 0.7 z; phi normal 0.6 +- 0.35
 ///          truncated to 0..1; u0 in 0..20 mm/s with median 6 (bare) or 3 (towel), logit-normal with
 ///          spread 1.
 /// Inputs:  pressure 50..110 kPa.
