@@ -36,7 +36,7 @@ struct Ledger {
 };
 
 /// Why a march has left the range where its linearisation can be trusted.
-enum class MarchFault { none, not_finite, water_below_zero, temperature_out_of_range };
+enum class MarchFault { none, not_finite, water_below_zero, temperature_out_of_range, step_too_long };
 
 class March {
  public:
@@ -109,6 +109,7 @@ class March {
   std::size_t run_end_ = 0;  // number of cells in the permeable run from the surface; 0: impermeable top
   double pressure_;
   double start_activity_;
+  bool evaluated_ = false;  // the evaluated part of every cell belongs to its state
   Boundary boundary_;
   double forced_ = 0;  // J_a, kg of dry gas per m2 s
   double dew_fraction_ = 0, dew_x_ = 0, dew_h_v_ = 0, room_lambda_ = 0, room_h_v_ = 0;

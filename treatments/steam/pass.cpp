@@ -170,6 +170,8 @@ const char* words(MarchFault fault) {
       return "the water of a cell fell below zero";
     case MarchFault::temperature_out_of_range:
       return "a temperature left the range that start and steam allow";
+    case MarchFault::step_too_long:
+      return "a step changed the state by more than its linearisation can follow";
     case MarchFault::none:
       break;
   }
