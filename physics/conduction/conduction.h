@@ -41,10 +41,12 @@ struct ConductionProblem {
 
 /// Fineness of grid and steps. The defaults keep the error below 0.01 K for a jump of 75 K.
 struct ConductionResolution {
-  double cell_growth =
-      0.03;  ///< cells grow by this share of their distance from the nearest face or interface
-  double first_cell = 0.012;  ///< first cell in diffusion lengths sqrt(a t) of the first asked time
-  double step_share = 0.04;   ///< time step as a share of the time passed
+  /// Cells grow by this share of their distance from the nearest face or interface.
+  double cell_growth = 0.012;
+  /// First cell in diffusion lengths sqrt(a t) of the first asked time.
+  double first_cell = 0.012;
+  /// Time step as a share of the time passed.
+  double step_share = 0.04;
 };
 
 /// Heat balance from the start to the last asked time, per area.

@@ -59,6 +59,15 @@ TEST(ThickBody, UnderAFluxFollowsItsSolution) {
     EXPECT_NEAR(celsius_at(*answer, 0, i), k_start + rise[i], k_allowed_kelvin) << i;
 }
 
+TEST(ThickBody, UnderAFluxIsAsExactAtItsFaceAskedAlone) {
+  // No other depth that would refine the grid: 20 C + 2 q sqrt(a t / pi) / k.
+  auto problem = thick_fabric(Boundary::flux(watts_per_m2(5000)));
+  problem.depths = {metres(0)};
+  const auto answer = conduct(problem);
+  ASSERT_TRUE(answer);
+  EXPECT_NEAR(celsius_at(*answer, 0, 0), k_start + 80.8049, 0.5 * k_allowed_kelvin);
+}
+
 TEST(ThickBody, FollowsErfcOverFourDecadesOfTimeAtOnce) {
   auto problem = thick_fabric(Boundary::fixed(celsius(k_hot)));
   problem.layers[0].thickness = metres(0.3);
