@@ -7,7 +7,7 @@
 
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
-#include "job/edges/edge_stack.h"
+#include "physics/materials/materials.h"
 
 namespace lastegg {
 
@@ -188,6 +188,8 @@ Result<ReadFoldTest> read_fold_test(const Json& request, const std::string& wher
   }
 
   Json cloth{{"material", "cotton_fabric"}, {"thickness_metres", k_standard_layer_metres}};
+  if (const auto known = find_covering(out.covering))
+    cloth["material"] = known->material;  // the fold is of that cloth
   if (const Json* given = member_if(request, "cloth")) cloth = given->front();
   Json base = Json::array({{{"material", "pu_foam_seat"}, {"thickness_metres", k_standard_base_metres}}});
   if (const Json* given = member_if(request, "under")) base = *given;

@@ -18,6 +18,10 @@ std::string_view trimmed(std::string_view text) {
   const auto is_blank = [](char c) { return c == ' ' || c == '\t' || c == '\r'; };
   while (!text.empty() && is_blank(text.front())) text.remove_prefix(1);
   while (!text.empty() && is_blank(text.back())) text.remove_suffix(1);
+  return text;
+}
+
+std::string_view unquoted(std::string_view text) {
   if (text.size() >= 2 && text.front() == '"' && text.back() == '"') text = text.substr(1, text.size() - 2);
   return text;
 }
@@ -26,7 +30,7 @@ std::vector<std::string_view> cells_of(std::string_view line, char separator) {
   std::vector<std::string_view> cells;
   for (;;) {
     const std::size_t end = line.find(separator);
-    cells.push_back(trimmed(line.substr(0, end)));
+    cells.push_back(unquoted(trimmed(line.substr(0, end))));
     if (end == std::string_view::npos) return cells;
     line.remove_prefix(end + 1);
   }

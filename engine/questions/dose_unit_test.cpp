@@ -28,7 +28,8 @@ Json result_of(const std::string& text) {
 
 std::vector<std::string> warnings_of(const std::string& text) {
   std::vector<std::string> codes;
-  for (const Warning& warning : answer_to(text)->warnings) codes.push_back(warning.code);
+  const auto answered = answer_to(text);
+  for (const Warning& warning : answered->warnings) codes.push_back(warning.code);
   return codes;
 }
 

@@ -43,7 +43,7 @@ struct ConductionProblem {
 struct ConductionResolution {
   double cell_growth =
       0.03;  ///< cells grow by this share of their distance from the nearest face or interface
-  double first_cell = 0.018;  ///< first cell in diffusion lengths sqrt(a t) of the first asked time
+  double first_cell = 0.012;  ///< first cell in diffusion lengths sqrt(a t) of the first asked time
   double step_share = 0.04;   ///< time step as a share of the time passed
 };
 
@@ -67,7 +67,7 @@ struct ConductionAnswer {
 /// Inputs:  1..100 layers with thickness, conductivity and heat capacity above zero; depths within the
 ///          stack; times >= 0; film > 0 where convective.
 /// Errors:  bad_input with `where` as a JSON pointer ("/layers/1/thickness"), value and limit.
-/// Cost:    about 600 nodes and 400 steps (20 ms) for one layer and times over three decades; grows
+/// Cost:    about 900 nodes and 400 steps (30 ms) for one layer and times over three decades; grows
 ///          with layers and the logarithm of that range.
 /// Source:  TR-BDF2: Bank et al. 1985, with the coefficients of Hosea and Shampine 1996 (from memory,
 ///          checked by the order of convergence)

@@ -81,7 +81,7 @@ TEST(Conduction, IsOfSecondOrderInTime) {
 }
 
 TEST(Conduction, IsConvergedAtItsDefaults) {
-  EXPECT_LT(difference(*conduct(sofa_stack()), with(0.006, 0.013)), 0.01);
+  EXPECT_LT(difference(*conduct(sofa_stack()), with(0.005, 0.013)), 0.01);
 }
 
 TEST(Conduction, ReachesTheSteadyStateOfResistancesInSeries) {

@@ -21,9 +21,9 @@ constexpr double k_fold_observe_seconds = 40;
 constexpr double k_fold_stop_celsius = 35;  // no cell can raise the probe's peak any more
 constexpr double k_series_step_kelvin = 1.0;
 constexpr int k_adaptation_samples = 256;
-constexpr int k_most_adaptations = 3;
+constexpr int k_most_adaptations = 5;
 constexpr double k_good_effective_share = 0.65;
-constexpr double k_covariance_widening = 1.15;
+constexpr double k_covariance_widening = 1.2;
 constexpr double k_covariance_floor = 1e-4;
 
 using Vector = Eigen::Matrix<double, k_unknown_count, 1>;
@@ -320,14 +320,18 @@ Result<FitReport> calibrate(const FoldTest& test, int samples) {
   const int first_round = std::min(samples, k_adaptation_samples);
   auto best = weights_of(test, calibration, first_round);
   if (!best) return refuse(best.error());
+  Calibration latest = calibration;
+  std::vector<double> latest_weights = *best;
   for (int round = 0; round < k_most_adaptations; ++round) {
     if (effective_sample_size(*best) >= k_good_effective_share * first_round) break;
-    const Calibration matched = matched_to(calibration, *best);
-    auto weights = weights_of(test, matched, first_round);
+    latest = matched_to(latest, latest_weights);
+    auto weights = weights_of(test, latest, first_round);
     if (!weights) return refuse(weights.error());
-    if (effective_sample_size(*weights) <= effective_sample_size(*best)) break;
-    calibration = matched;
-    best = std::move(weights);
+    latest_weights = std::move(*weights);
+    if (effective_sample_size(latest_weights) > effective_sample_size(*best)) {
+      calibration = latest;
+      best = latest_weights;
+    }
   }
   auto weights = weights_of(test, calibration, samples);
   if (!weights) return refuse(weights.error());

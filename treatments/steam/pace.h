@@ -44,8 +44,7 @@ struct PaceProblem {
 
 /// Paces at which every sample is marched, m/s; between them quantities are interpolated in ln(pace).
 /// Slowest: below 2 mm/s no hand is steady (judgement). One inch per second is a member.
-constexpr std::array<double, 8> k_paces{0.002,    0.003876, 0.006201, 0.009922,
-                                        0.015875, 0.0254,   0.04064,  0.065024};
+constexpr std::array<double, 6> k_paces{0.002, 0.0055, 0.0095, 0.0155, 0.0254, 0.045};
 constexpr double k_one_inch_per_second = 0.0254;
 constexpr double k_slowest_pace = 0.002;
 

@@ -1,6 +1,6 @@
 // The page's side of the compute worker: a queue of numbered questions in generations. Leaving a screen drops its
 // generation; a question of a dropped generation that is already running is stopped by ending the worker.
-import type { Outcome } from './types';
+import type { Outcome } from './shapes';
 
 interface Waiting {
   number: number; question: string; request: string; generations: Set<number>; urgent: number;

@@ -1,7 +1,7 @@
 // Loads the engine inside a worker and speaks JSON with it. A trap kills an instance, so the next question after one
 // starts a fresh instance.
 import { loadEngine, type Engine } from '#engine';
-import type { EngineError, Outcome } from './types';
+import type { EngineError, Outcome } from './shapes';
 
 let engine: Promise<Engine> | null = null;
 let module: Promise<WebAssembly.Module> | null = null;

@@ -1,7 +1,7 @@
 // Items with the furniture the engine builds for them. One question per distinct item; answers stay while the page lives.
 import { compute } from '../engine/compute';
-import type { EngineError, Entity, Furniture, FurnitureRequest } from '../engine/types';
-export type { Entity } from '../engine/types';
+import type { EngineError, Entity, Furniture, FurnitureRequest } from '../engine/shapes';
+export type { Entity } from '../engine/shapes';
 
 const k_asked_keys = ['seats', 'size', 'length_metres', 'width_metres', 'covering', 'finish', 'wetting_limit_grams_per_m2'] as const;
 

@@ -1,6 +1,6 @@
 // Orthographic projection of an item's faces and edges, like a workshop drawing: x right, y down on screen, depth towards
 // the viewer positive. Pure geometry of a picture; no quantity of the job is computed here.
-import type { Edge, Face, Furniture, Point } from '../engine/types';
+import type { Edge, Face, Furniture, Point } from '../engine/shapes';
 
 export interface View { yaw: number; pitch: number }
 export interface Spot { x: number; y: number; depth: number }
@@ -123,7 +123,7 @@ export function draw(furniture: Furniture, part: string | null, view: View, cent
   const spots = furniture.vertices_metres.map((point) => rotate(point, view, centre));
   const faces: DrawnFace[] = [];
   const planes: Plane[] = [];
-  const front = (face: Face): void => {
+  const add = (face: Face): void => {
     const points = face.vertices.map((index) => spots[index]!);
     // Faces run counter-clockwise seen from outside; with y downwards on screen their sum comes out negative.
     const { nx, ny, nz } = normalDepth(points);
@@ -136,7 +136,7 @@ export function draw(furniture: Furniture, part: string | null, view: View, cent
     const plane = planeOf(points);
     if (plane) planes.push(plane);
   };
-  for (const face of furniture.faces) if (part === null || face.part === part) front(face);
+  for (const face of furniture.faces) if (part === null || face.part === part) add(face);
   faces.sort((p, q) => p.depth - q.depth);
   const edges = furniture.edges.filter((edge) => part === null || edge.part === part).map((edge) => {
     const points = edge.points_metres.map((point) => rotate(point, view, centre));
@@ -145,18 +145,20 @@ export function draw(furniture: Furniture, part: string | null, view: View, cent
   return { faces, edges };
 }
 
-/** The view, of a few, from which most of the part's edges are seen. */
+export const k_usual_view: View = { yaw: 0.5, pitch: 0.45 };
+const k_worth_turning = 1.35;
+
+/** From where to open a part: from the front and above, unless another side shows clearly more of its edges. */
 export function bestView(furniture: Furniture, part: string | null): View {
+  if (part === null) return k_usual_view;
   const { centre } = extentOf(pointsOf(furniture, part));
-  let best: View = { yaw: 0.5, pitch: 0.45 }, most = -1;
-  for (const pitch of [0.45, -0.5, 0.9]) {
-    for (const yaw of [0.5, -0.5, Math.PI + 0.5, Math.PI - 0.5]) {
-      const seen = draw(furniture, part, { yaw, pitch }, centre).edges.reduce(
-        (sum, one) => sum + one.seen * one.edge.length_metres, 0);
-      if (seen > most * 1.08) {
-        most = seen;
-        best = { yaw, pitch };
-      }
+  const shown = (view: View): number => draw(furniture, part, view, centre).edges.reduce((sum, one) => sum + one.seen * one.edge.length_metres, 0);
+  let best = k_usual_view, most = shown(best) * k_worth_turning;
+  for (const view of [{ yaw: -0.5, pitch: 0.45 }, { yaw: Math.PI + 0.5, pitch: 0.45 }, { yaw: 0.5, pitch: -0.6 }]) {
+    const seen = shown(view);
+    if (seen > most) {
+      most = seen;
+      best = view;
     }
   }
   return best;

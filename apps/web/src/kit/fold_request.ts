@@ -1,5 +1,5 @@
 // The question `fold_test` from the facts of one test. Values go as recorded; the engine judges them.
-import type { Entity, FoldTest, JobState } from '../engine/types';
+import type { Entity, FoldTest, JobState } from '../engine/shapes';
 
 const find = (list: Entity[], id: unknown): Entity | null => list.find((one) => one.id === id) ?? null;
 

@@ -1,7 +1,7 @@
 // All paces of one item: a first look with 128 samples for every edge, then the full 1024, top edges first. Edges whose
 // facts are equal share one question.
 import { compute } from '../engine/compute';
-import type { Edge, EngineError, FoldTestAnswer, Furniture, PaceAnswer } from '../engine/types';
+import type { Edge, EngineError, FoldTestAnswer, Furniture, PaceAnswer } from '../engine/shapes';
 import { edgeState, type EdgeState } from './edge_state';
 import { k_first_look_samples, k_full_samples, paceRequest, type Basis } from './pace_request';
 

@@ -1,6 +1,6 @@
 // Prepares the picture of one pass: a table of temperatures by time and depth becomes stepped colour bins. Values between
 // the table's own are interpolated for the eye only.
-import type { PaceAnswer, PassAnswer } from '../engine/types';
+import type { PaceAnswer, PassAnswer } from '../engine/shapes';
 
 export interface Layer { thickness_metres?: number; material?: string; title?: string; [more: string]: unknown }
 export interface Section { times: number[]; depths: number[]; celsius: number[][]; until: number; lethalDepth: number | null }

@@ -1,5 +1,5 @@
 // The one word, shape and pattern an edge carries on screen, read from what the engine said. Nothing is judged here.
-import type { PaceAnswer } from '../engine/types';
+import type { PaceAnswer } from '../engine/shapes';
 
 export type EdgeState = 'lethal' | 'short' | 'not_proven' | 'barred' | 'waiting';
 

@@ -1,6 +1,6 @@
 // What the plan asks the engine. With a fold test the question `fold_test` comes first, and what it found (`calibration`)
 // goes unchanged into every `pace`; without one, `pace` answers from the prior.
-import type { Edge, JobState } from '../engine/types';
+import type { Edge, JobState } from '../engine/shapes';
 import { elevationOf, foldTestRequest, kitOf, testInUse } from '../kit/fold_request';
 
 export const k_first_look_samples = 128;

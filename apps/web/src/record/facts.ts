@@ -1,5 +1,5 @@
 // The data of an entity as last recorded, without what the fold added to it.
-import type { Entity } from '../engine/types';
+import type { Entity } from '../engine/shapes';
 
 const k_added = new Set(['id', 'event', 'events', 'at', 'kind_version']);
 

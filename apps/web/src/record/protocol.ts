@@ -1,5 +1,5 @@
 // What the page and the record worker say to each other.
-import type { EngineError, FoldedRecord } from '../engine/types';
+import type { EngineError, FoldedRecord } from '../engine/shapes';
 
 export interface JobInfo { id: string; title: string; opened: string; count: number }
 export interface ExportInfo { stateHash: string; count: number; at: string }

@@ -1,5 +1,5 @@
 // The page's side of the record worker: the open job as reactive state, and the one way to write a fact.
-import type { EngineError, Entity, FoldedRecord, JobState, RecordEvent } from '../engine/types';
+import type { EngineError, Entity, FoldedRecord, JobState, RecordEvent } from '../engine/shapes';
 import type { ExportInfo, Imported, JobInfo, OpenJob, RequestName, Requests } from './protocol';
 export type { JobInfo } from './protocol';
 

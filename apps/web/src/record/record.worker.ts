@@ -2,7 +2,7 @@
 // is one strictly durable transaction, written under a lock that one tab at a time can hold. Only after the commit is
 // the fact folded and called saved.
 import { ask, locateEngine } from '../engine/wasm';
-import type { FoldedRecord, RecordEvent } from '../engine/types';
+import type { FoldedRecord, RecordEvent } from '../engine/shapes';
 import { pack, unpack } from './lastegg_file';
 import { k_channel, k_writer_lock, type Imported, type OpenJob, type Opened, type RequestName, type Requests } from './protocol';
 import { Store, type StoredEvent } from './store';

@@ -1,0 +1,96 @@
+// Shapes of the engine's questions that the page asks. Keys are the wire's own names.
+
+export interface Quantiles { p05: number; p25?: number; p50: number; p75?: number; p95: number }
+export interface Warning { code: string; text: string }
+export interface EngineError { kind: string; message: string; where?: string; value?: unknown; limit?: unknown; unit?: string }
+export interface Stamped { engine?: string; data?: string[]; warnings?: Warning[] }
+export type Verdict = 'lethal' | 'short' | 'not_proven';
+export type Harm = 'none' | 'scorch' | 'soak' | 'barred' | 'unknown';
+export type Towel = 'none' | 'wrapped' | 'laid';
+export interface Reason { code: string; text: string }
+export type Point = [number, number, number];
+
+export const k_coverings = [
+  'cotton', 'linen', 'polyester', 'velvet', 'wool', 'viscose', 'acrylic', 'olefin', 'leather', 'coated', 'mattress_tick', 'unknown',
+] as const;
+export type Covering = (typeof k_coverings)[number];
+
+// furniture
+export interface FurnitureRequest {
+  item: 'sofa' | 'mattress'; seats?: number; size?: string; length_metres?: number; covering: string; finish?: string;
+}
+export interface Treat { kind: string; covering: string; fill?: string; finish?: string; [more: string]: unknown }
+export interface Edge {
+  id: string; title: string; kind: string; part: string; faces: string[]; points_metres: Point[];
+  length_metres: number; height_metres: number; height_range_metres?: [number, number]; in_sight: boolean; treat: Treat;
+}
+export interface Face { name: string; part: string; vertices: number[] }
+export interface Part { name: string; title: string }
+export interface Dimension { name: string; value_metres: number; source: string; quality: string }
+export interface Furniture extends Stamped {
+  item: string; title: string; vertices_metres: Point[]; faces: Face[]; parts: Part[]; edges: Edge[]; dimensions?: Dimension[];
+}
+
+// fold_test
+export interface Posterior { mean: number; sd: number; quantiles: Quantiles }
+export interface FoldAt { pace_metres_per_second: number; layers: number | string[]; depth_metres?: number; quantiles: Quantiles; lethal_share: number }
+export interface ReadingFit { index: number; measured_celsius: number; expected_celsius: number; standard_score: number; remark?: string }
+export interface FoldTestAnswer extends Stamped {
+  posterior: Record<string, Posterior>; samples: number; effective_samples: number; verdict: Verdict; verdict_reason: Reason;
+  practice: {
+    low_celsius: number; high_celsius: number; pace_metres_per_second: number; layers?: number | string[];
+    reached: 'yes' | 'no' | 'not_proven'; probability: number; text: string;
+  };
+  fold_celsius_at: FoldAt[]; readings: ReadingFit[]; words: string[]; unidentified: string[];
+  calibration: unknown;
+  next_reading?: { layers: number | string[]; pace_metres_per_second: number; text: string } | null;
+}
+
+// pace
+export interface PaceCurvePoint {
+  pace_metres_per_second: number; lethal_share: number; harmless_share: number; target_celsius_quantiles: Quantiles;
+}
+export interface PaceAnswer extends Stamped {
+  basis: 'fold_test' | 'prior' | 'head'; verdict_at_recommended: Verdict | null; harm_at_recommended: Harm;
+  window_metres_per_second: [number, number] | null; recommended_metres_per_second: number | null;
+  style: 'glide' | 'place_hold_move' | null; hold_seconds?: number | null; move_metres?: number | null; passes: number; towel: Towel;
+  limited_by: { low: string | null; high: string | null }; reason: Reason | null;
+  tried?: { towel: Towel; passes: number; window_metres_per_second: [number, number] | null; text: string }[];
+  kill_probability_at_recommended: number | null; kill_by_stage?: { egg: number; nymph: number; adult: number } | null;
+  engorged_adult?: Record<string, unknown> | null; condensate_grams_per_m2?: { p50: number; p95: number } | null;
+  dry_minutes: [number, number] | null; target_depth_metres?: { p50: number; p90: number };
+  effective_samples: number; samples: number; curve?: PaceCurvePoint[];
+  /** The middle case at the recommended pace, as a request of the question `pass` (its depths are for the asker to add). */
+  middle_case?: Record<string, unknown> | null;
+  one_inch_per_second?: {
+    target_celsius?: Quantiles; quantiles?: Quantiles; lethal_share: number; condensate_grams_per_m2?: number | { p50: number; p95: number };
+    text: string;
+  } | null;
+}
+
+// pass
+export interface PassAnswer extends Stamped {
+  depths: { depth_metres: number; peak_celsius: number; peak_seconds: number; log10_egg_dose: number }[];
+  water_gain_at_liftoff_grams_per_m2: number; surface_after_celsius: { seconds_after: number; celsius: number }[];
+  times_seconds: number[]; temperatures_celsius: number[][]; dose?: unknown; branches?: string;
+}
+
+// record
+export interface RecordEvent {
+  id: string; kind: string; subject: string; device: string; actor: string; at: string; data: Record<string, unknown>; corrects?: string;
+}
+export interface Entity { id: string; title?: string; [more: string]: unknown }
+export interface FoldTest extends Entity { readings: Entity[] }
+export interface JobState {
+  job: Entity | null; dwelling: Entity | null; rooms: Entity[]; items: Entity[];
+  kit: { machines: Entity[]; heads: Entity[]; towels: Entity[]; probes: Entity[] };
+  fold_tests: FoldTest[]; settings: Entity | null;
+  removed?: { kind: string; entity: Entity; removed_by: string[] }[];
+}
+export interface Conflict { subject: string; kind: string; rivals: string[]; values: unknown[] }
+export interface FoldedRecord extends Stamped {
+  state: JobState; conflicts: Conflict[]; unknown: { kind: string; count: number }[]; refused: { id: string; error: unknown }[];
+  event_count: number; state_hash: string;
+}
+
+export type Outcome<T> = { ok: true; answer: T } | { ok: false; error: EngineError };
