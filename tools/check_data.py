@@ -19,7 +19,7 @@ SCHEMAS = "schema/data/"
 BIBLIOGRAPHY = "references/sources.bib"
 QUALITIES = {"measured", "handbook", "practice", "estimate", "from memory"}
 NO_SOURCE = re.compile(r"(?i)\b(?:various|unknown|assumed|n/a|tbd)\b")
-CITED = re.compile(r"Source:.*?\[([a-z0-9_]+)\]")
+CITED = re.compile(r"Source:.*?\[([a-z0-9_-]+)\]")
 ENTRY = re.compile(r"@(\w+)\{([^,\s]+),(.*?)\n\}", re.S)
 NEEDED = ("title", "author", "year", "note")
 
@@ -132,9 +132,9 @@ def complaints_of_text(texts, bib_text):
                 if key not in keys:
                     yield f"{name}: [{key}] is not in {BIBLIOGRAPHY}"
     everything = "\n".join(text for name, text in texts.items() if name != BIBLIOGRAPHY)
-    words = set(re.findall(r"[a-z0-9_]+", everything))
-    for key in sorted(keys - words):
-        yield f"{BIBLIOGRAPHY}: nothing uses {key}"
+    for key in sorted(keys):
+        if not re.search(rf"(?<![\w-]){re.escape(key)}(?![\w-])", everything):
+            yield f"{BIBLIOGRAPHY}: nothing uses {key}"
 
 
 def test():

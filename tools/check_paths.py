@@ -18,13 +18,17 @@ PATH = re.compile(r"(?<![\w./<>*@:-])(?:\./)?((?:%s)/[\w./*<>+-]*)" % "|".join(T
 LINK = re.compile(r"\]\(([^)\s#]+)(?:#[^)]*)?\)")
 
 
+# Names of event kinds ("job/1") look like paths and are none.
+KIND = re.compile(r"^[a-z_]+/\d+$")
+
+
 def paths_in(line):
     for match in PATH.finditer(line):
         yield match.group(1).rstrip(".-/<")
 
 
 def known(path, names, folders):
-    if path in names or path in folders:
+    if path in names or path in folders or KIND.match(path):
         return True
     pattern = re.sub(r"<[^<>/]*>|NNN", "*", path)
     if re.fullmatch(r"docs/decisions/\d{3}", path):

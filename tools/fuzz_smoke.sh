@@ -35,7 +35,7 @@ for target in "${targets[@]}"; do
   mkdir -p "$work/$name"
   echo "== $name, $seconds s"
   # What is found is kept in build/fuzz; the seeds themselves stay as they are.
-  "$target" -max_total_time="$seconds" -timeout=60 -rss_limit_mb=4096 -max_len=16384 -seed=20260101 -print_final_stats=1 \
+  "$target" -max_total_time="$seconds" -timeout=300 -rss_limit_mb=4096 -max_len=16384 -seed=20260101 -print_final_stats=1 \
     -artifact_prefix="$work/$name-" "$work/$name" "$seeds" 2>&1 | tail -n 40
   echo "$name: no fault found"
 done

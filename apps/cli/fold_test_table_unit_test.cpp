@@ -17,7 +17,8 @@ TEST(FoldTestTable, ReadsUnitsInCells) {
 }
 
 TEST(FoldTestTable, ReadsARowOfUnitsAndATowel) {
-  const auto table = read_fold_test_table("distance,seconds,layers,peak,towel\nin,s,,F,\n20,15,1,158,wrapped\n");
+  const auto table =
+      read_fold_test_table("distance,seconds,layers,peak,towel\nin,s,,F,\n20,15,1,158,wrapped\n");
   ASSERT_TRUE(table) << table.error().message;
   EXPECT_EQ((*table)["readings"][0]["distance_metres"], "20 in");
   EXPECT_EQ((*table)["readings"][0]["seconds"], "15 s");
@@ -31,10 +32,14 @@ TEST(FoldTestTable, RefusalsNameTheLine) {
     return table ? std::string("accepted") : table.error().message;
   };
   EXPECT_NE(message("pace,layers,heat\n").find("line 1: there is no column \"heat\""), std::string::npos);
-  EXPECT_NE(message("pace,layers,peak\n25,1,70 C\n").find("line 2: pace is 25 without a unit"), std::string::npos);
+  EXPECT_NE(message("pace,layers,peak\n25,1,70 C\n").find("line 2: pace is 25 without a unit"),
+            std::string::npos);
   EXPECT_NE(message("pace,layers,peak\n25 mm/s,1.5,70 C\n").find("line 2: layers is 1.5"), std::string::npos);
-  EXPECT_NE(message("pace,layers,peak\n25 mm/s,1\n").find("line 2: 2 cells where the header has 3"), std::string::npos);
-  EXPECT_NE(message("pace,layers,peak,towel\n25 mm/s,1,70 C,none\n25 mm/s,1,70 C,laid\n").find("line 3: towel"), std::string::npos);
+  EXPECT_NE(message("pace,layers,peak\n25 mm/s,1\n").find("line 2: 2 cells where the header has 3"),
+            std::string::npos);
+  EXPECT_NE(
+      message("pace,layers,peak,towel\n25 mm/s,1,70 C,none\n25 mm/s,1,70 C,laid\n").find("line 3: towel"),
+      std::string::npos);
   EXPECT_NE(message("").find("the table is empty"), std::string::npos);
   EXPECT_NE(message("pace,layers,peak\n").find("no readings"), std::string::npos);
 }

@@ -77,9 +77,10 @@ Result<Json> plan_request_of(const Json& state) {
   }
   if (state.contains("settings") && state.at("settings").is_object() &&
       state.at("settings").contains("fold_test")) {
-    std::stable_partition(tests.begin(), tests.end(), [&](const Json* test) {
+    const auto named = std::find_if(tests.begin(), tests.end(), [&](const Json* test) {
       return test->at("id") == state.at("settings").at("fold_test");
     });
+    if (named != tests.end()) std::rotate(tests.begin(), named, named + 1);
   }
   if (tests.empty()) return request;
   request["fold_test"] = Json::array();

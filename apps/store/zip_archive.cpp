@@ -241,6 +241,8 @@ Result<std::vector<ZipEntry>> zip_entries(std::string_view bytes, const JobFileL
   const Archive archive(zip_open_from_source(source, ZIP_RDONLY | ZIP_CHECKCONS, problem.get()));
   if (!archive) {
     zip_source_free(source);
+    if (zip_error_code_zip(problem.get()) == ZIP_ER_EXISTS)
+      return refuse(bad_file("an entry of the zip is there twice"));
     return refuse(bad_file("this is not a .lastegg file, or it is damaged: " + problem.text()));
   }
   return Reader(archive.get(), limits).all();

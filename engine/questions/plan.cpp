@@ -84,8 +84,9 @@ Json closed_by(const Json& plan) {
       ++counts[pace.at("reason").at("code").get<std::string>()];
   }
   std::vector<std::pair<std::string, int>> sorted(counts.begin(), counts.end());
-  std::stable_sort(sorted.begin(), sorted.end(),
-                   [](const auto& a, const auto& b) { return a.second > b.second; });
+  std::sort(sorted.begin(), sorted.end(), [](const auto& a, const auto& b) {
+    return a.second != b.second ? a.second > b.second : a.first < b.first;
+  });
   Json out = Json::array();
   for (const auto& [code, edges] : sorted)
     out.push_back({{"code", code}, {"edges", edges}, {"text", opening_of(code)}});
@@ -115,8 +116,9 @@ Result<Answer> solve(const Json& request) {
     }
     std::vector<const Json*> edges;
     for (const Json& edge : furniture->result.at("edges")) edges.push_back(&edge);
-    std::stable_sort(edges.begin(), edges.end(), [](const Json* a, const Json* b) {
-      return number_of(*a, "height_metres") > number_of(*b, "height_metres");
+    std::sort(edges.begin(), edges.end(), [](const Json* a, const Json* b) {
+      const double above = number_of(*a, "height_metres"), below = number_of(*b, "height_metres");
+      return above != below ? above > below : text_of(*a, "id") < text_of(*b, "id");
     });
     int item_with_window = 0;
     for (const Json* edge : edges) {

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <fstream>
+#include <iterator>
 #include <string>
 
 #include "job/record/events_for_tests.h"
@@ -199,4 +201,28 @@ TEST(Adding, TellsFreshAlreadyAndClash) {
   EXPECT_EQ(set.add(room_line(1, 100, "b")), Added::clash);
   EXPECT_EQ(set.add(room_line(1, 100, "a")), Added::already);
   EXPECT_EQ(set.size(), 2U);
+}
+
+TEST(Demo, IsSoundAndSaysThatItIsInvented) {
+  std::ifstream file(LASTEGG_SOURCE_DIR "/examples/demo.ndjson");
+  const std::string text((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
+  EventSet set;
+  for_each_line(text, [&](std::string_view line, std::size_t index) {
+    EXPECT_TRUE(set.add(line).has_value()) << index;
+  });
+  EXPECT_EQ(set.ndjson(), text);
+  for (const Event& event : set.events()) EXPECT_EQ(event.data.value("invented", false), true) << event.id;
+  const Folded folded = fold(set);
+  EXPECT_TRUE(folded.refused.empty());
+  EXPECT_TRUE(folded.conflicts.empty());
+  EXPECT_TRUE(folded.unknown.empty());
+  EXPECT_TRUE(folded.state.readings_without_test.empty());
+  EXPECT_EQ(folded.state.rooms.size(), 2U);
+  ASSERT_EQ(folded.state.items.size(), 2U);
+  for (const Entity& item : folded.state.items)
+    EXPECT_TRUE(item.data["kind"] == "sofa" || item.data["kind"] == "mattress");
+  ASSERT_EQ(folded.state.fold_tests.size(), 1U);
+  EXPECT_EQ(folded.state.fold_tests[0].readings.size(), 8U);
+  ASSERT_TRUE(folded.state.settings.has_value());
+  EXPECT_EQ(folded.state.settings->data["fold_test"], folded.state.fold_tests[0].test.id);
 }

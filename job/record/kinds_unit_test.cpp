@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <fstream>
+#include <iterator>
 #include <set>
 #include <string>
 
@@ -100,5 +103,29 @@ TEST(Kinds, RefuseWhatCannotBeUsed) {
     ASSERT_TRUE(fault.has_value()) << one.kind << " " << one.data;
     EXPECT_EQ(fault->kind, ErrorKind::bad_input);
     EXPECT_EQ(fault->where, one.where) << one.data;
+  }
+}
+
+// docs/record.md has a section for every kind, and names every key in it.
+TEST(Kinds, AreAllOnTheirPage) {
+  std::ifstream file(LASTEGG_SOURCE_DIR "/docs/record.md");
+  const std::string page((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
+  ASSERT_FALSE(page.empty());
+  for (const KindRule& rule : kind_rules()) {
+    const std::string head = "\n### **" + std::string(rule.kind) + "**\n";
+    const std::size_t from = page.find(head);
+    ASSERT_NE(from, std::string::npos) << rule.kind;
+    const std::size_t to = page.find("\n## ", from + 1);
+    const std::string section = page.substr(from, std::min(page.find("\n### ", from + 1), to) - from);
+    const auto expect_key = [&](const DataField& field) {
+      if (field.key == "note" || field.key == "invented") return;  // of every kind, above the sections
+      const std::string code = "`" + std::string(field.key) + "`";
+      EXPECT_NE(section.find(field.is_required ? "**" + code + "**" : code), std::string::npos)
+          << rule.kind << " " << field.key;
+    };
+    for (const DataField& field : rule.fields) {
+      expect_key(field);
+      for (const DataField& inner : field.fields) expect_key(inner);
+    }
   }
 }
