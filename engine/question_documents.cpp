@@ -80,21 +80,24 @@ std::string table_of(const std::string& heading, const Shape& shape) {
          "| key | kind or unit | range | meaning |\n|---|---|---|---|\n" + rows + "\n";
 }
 
+// The closed lists of a question, each once with all the keys that take its words.
 std::string lists_of(const Question& question) {
-  std::string text;
-  std::vector<std::string> seen;
+  std::vector<std::pair<std::string, std::string>> lists;  // keys, words
   for (const Shape* shape : {&question.request, &question.answer}) {
     for (const auto& [path, choices] : closed_lists(*shape)) {
-      std::string rows;
-      for (const Choice& choice : choices)
-        if (!choice.text.empty()) rows += fmt::format("- `{}`: {}\n", choice.word, choice.text);
-      if (rows.empty()) continue;
-      const std::string entry = fmt::format("Words of `{}`:\n\n{}\n", path, rows);
-      if (std::find(seen.begin(), seen.end(), entry) != seen.end()) continue;
-      text += entry;
-      seen.push_back(entry);
+      std::string words;
+      for (const Choice& choice : choices) words += fmt::format("- `{}`: {}\n", choice.word, choice.text);
+      const std::string key = "`" + path + "`";
+      const auto same =
+          std::find_if(lists.begin(), lists.end(), [&](const auto& one) { return one.second == words; });
+      if (same == lists.end())
+        lists.emplace_back(key, words);
+      else if (same->first.find(key) == std::string::npos)
+        same->first += ", " + key;
     }
   }
+  std::string text;
+  for (const auto& [keys, words] : lists) text += fmt::format("Words of {}:\n\n{}\n", keys, words);
   return text;
 }
 

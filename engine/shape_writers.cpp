@@ -100,6 +100,14 @@ Json bare_schema(const Shape& shape, Side side) {
   return Json::object();
 }
 
+// Words as a sentence: a capital first and a full stop last.
+std::string sentence(std::string words) {
+  if (words.empty()) return words;
+  if (words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
+  if (std::string_view(".!?").find(words.back()) == std::string_view::npos) words += '.';
+  return words;
+}
+
 std::string unit_words(const Shape& shape) {
   if (!shape.unit || *shape.unit == Unit::none) return "";
   return std::string(unit_name(*shape.unit));
@@ -138,7 +146,7 @@ std::string object_type(const Shape& shape, Side side, int indent) {
   const std::string margin(static_cast<std::size_t>(indent) + 2, ' ');
   std::string text = "{\n";
   for (const Field& field : shape.fields) {
-    std::string remark = field.shape.text;
+    std::string remark = sentence(field.shape.text);
     for (const std::string& more : {unit_words(field.shape), range_words(field.shape)})
       if (!more.empty()) remark += (remark.empty() ? "" : " ") + ("[" + more + "]");
     if (!field.fallback.is_null()) remark += " Default " + field.fallback.dump() + ".";
@@ -256,12 +264,76 @@ std::string cell(std::string text) {
   return text;
 }
 
+// The rows of a page's table. An object with several keys that stands at more than one place is shown at the
+// first and referred to at the others.
+struct MarkdownRows {
+  static constexpr std::size_t k_fewest_keys_referred_to = 3;
+
+  std::string text;
+  std::vector<std::pair<std::string, std::string>>
+      shown;  ///< rows of an object, and the path where they stand
+
+  void add_below(const Shape& shape, const std::string& path) {
+    for (const Field& field : shape.fields)
+      add(field.shape, path.empty() ? field.key : path + "." + field.key, &field);
+    for (const Shape& element : shape.element)
+      add_inner(element, path + (shape.kind == Kind::table ? ".*" : "[]"), element.text.empty());
+    for (const Shape& alternative : shape.alternatives)
+      add_inner(alternative, path, alternative.kind != Kind::choice);
+  }
+
+ private:
+  // An entry of a list or an alternative: a row of its own only if it says something that its parent's row
+  // does not.
+  void add_inner(const Shape& value, const std::string& path, bool silent) {
+    if (value.kind != Kind::object && !silent) return add(value, path, nullptr);
+    const std::string earlier = place_of_same(value, path);
+    if (earlier.empty()) return add_below(value, path);
+    text += fmt::format("| `{}` | {} |  | Keys as in `{}`. |\n", path, kind_words(value), earlier);
+  }
+
+  void add(const Shape& value, const std::string& path, const Field* field) {
+    std::string meaning = sentence(value.text);
+    const auto say = [&](const std::string& more) { meaning += (meaning.empty() ? "" : " ") + more; };
+    if (value.nullable) say("May be null.");
+    if (field != nullptr && !field->required)
+      say(field->fallback.is_null() ? "May be left out." : "Default " + field->fallback.dump() + ".");
+    std::string words;
+    for (const Choice& choice : value.choices) words += (words.empty() ? "`" : ", `") + choice.word + "`";
+    if (!words.empty()) say((value.choices.size() > 1 ? "One of " : "Always ") + words + ".");
+    const std::string earlier = place_of_same(value, path);
+    if (!earlier.empty()) say("Keys as in `" + earlier + "`.");
+    const std::string row = fmt::format("| `{}` | {} | {} | {} |\n", path, cell(kind_words(value)),
+                                        cell(range_words(value)), cell(meaning));
+    // Alternatives often share keys; each row is shown once.
+    if (text.find(row) == std::string::npos) text += row;
+    if (earlier.empty()) add_below(value, path);
+  }
+
+  // Where the object that `value` is, or is a list of, has been shown already; empty when it has not, which
+  // is noted.
+  std::string place_of_same(const Shape& value, const std::string& path) {
+    const Shape* object = &value;
+    std::string place = path;
+    while (object->kind == Kind::list || object->kind == Kind::table) {
+      place += object->kind == Kind::table ? ".*" : "[]";
+      object = &object->element[0];
+    }
+    if (object->kind != Kind::object || object->fields.size() < k_fewest_keys_referred_to) return "";
+    const std::string rows = to_markdown(*object);
+    for (const auto& [known, where] : shown)
+      if (known == rows && where != place) return where;
+    shown.emplace_back(rows, place);
+    return "";
+  }
+};
+
 }  // namespace
 
 Json to_json_schema(const Shape& shape, Side side) {
   Json schema = bare_schema(shape, side);
   if (shape.nullable) schema = {{"anyOf", {std::move(schema), {{"type", "null"}}}}};
-  std::string description = shape.text;
+  std::string description = sentence(shape.text);
   const std::string unit = unit_words(shape);
   if (!unit.empty()) description += (description.empty() ? "In " : " In ") + unit + ".";
   for (const Choice& choice : shape.choices) {
@@ -279,26 +351,9 @@ std::string to_typescript(const Shape& shape, Side side, int indent) {
 }
 
 std::string to_markdown(const Shape& shape) {
-  std::string rows;
-  std::vector<std::string> seen;
-  walk(shape, "", [&](const std::string& path, const Shape& value, const Field* field) {
-    std::string meaning = value.text;
-    if (value.nullable) meaning += " May be null.";
-    if (field != nullptr && !field->required)
-      meaning += field->fallback.is_null() ? " May be left out." : " Default " + field->fallback.dump() + ".";
-    if (value.kind == Kind::choice) {
-      std::string words;
-      for (const Choice& choice : value.choices) words += (words.empty() ? "`" : ", `") + choice.word + "`";
-      meaning += " One of " + words + ".";
-    }
-    std::string row = fmt::format("| `{}` | {} | {} | {} |\n", path, cell(kind_words(value)),
-                                  cell(range_words(value)), cell(meaning));
-    // Alternatives often share keys; each row is shown once.
-    if (std::find(seen.begin(), seen.end(), row) != seen.end()) return;
-    rows += row;
-    seen.push_back(std::move(row));
-  });
-  return rows;
+  MarkdownRows rows;
+  rows.add_below(shape, "");
+  return rows.text;
 }
 
 std::vector<std::pair<std::string, std::vector<Choice>>> closed_lists(const Shape& shape) {

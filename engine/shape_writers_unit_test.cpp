@@ -96,6 +96,18 @@ TEST(ShapeWriters, MarkdownRows) {
     EXPECT_NE(rows.find(row), std::string::npos) << row << "is not in\n" << rows;
 }
 
+TEST(ShapeWriters, MarkdownShowsTheSameObjectOnce) {
+  using namespace shape;
+  const Shape layer =
+      object({field("a", ratio("first")), field("b", ratio("second")), field("c", ratio("third"))}, "");
+  EXPECT_EQ(to_markdown(object({field("top", layer), optional("below", list(layer, "layers below"))}, "")),
+            "| `top` | object |  |  |\n"
+            "| `top.a` | number |  | First. |\n"
+            "| `top.b` | number |  | Second. |\n"
+            "| `top.c` | number |  | Third. |\n"
+            "| `below` | list |  | Layers below. May be left out. Keys as in `top`. |\n");
+}
+
 TEST(ShapeWriters, MarkdownCellsHoldNoBars) {
   using namespace shape;
   EXPECT_EQ(to_markdown(object({field("x", flag("This | that."))}, "")),
