@@ -6,3 +6,6 @@ set_tests_properties(water_reference_table PROPERTIES FIXTURES_SETUP water_refer
 set_tests_properties(physics PROPERTIES FIXTURES_REQUIRED water_reference)
 add_test(NAME saturation_fit_coefficients
   COMMAND /usr/bin/python3 ${CMAKE_SOURCE_DIR}/tools/fit_saturation.py --check ${CMAKE_SOURCE_DIR}/physics/water/vapour.h)
+add_test(NAME lane_function_coefficients
+  COMMAND /usr/bin/python3 ${CMAKE_SOURCE_DIR}/tools/fit_lane_functions.py --check
+    ${CMAKE_SOURCE_DIR}/physics/numerics/lanes.h ${CMAKE_SOURCE_DIR}/treatments/steam/lane_kernel.h)

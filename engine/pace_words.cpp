@@ -92,9 +92,8 @@ Json window_reason(const PaceWords& words, const steam::PaceReport& report) {
 
 std::string inch_words(const steam::AtPace& at) {
   return fmt::format(
-      "one inch per second, the customary pace, would bring the eggs to {:.0f} C (90 % between {:.0f} and "
-      "{:.0f} C) and kill in "
-      "{:.0f} % of the ensemble",
+      "One inch per second, the customary pace, would bring the eggs to {:.0f} C (90 % between {:.0f} and "
+      "{:.0f} C) and kill them in {:.0f} of 100 cases",
       at.target_celsius.p50, at.target_celsius.p05, at.target_celsius.p95, 100 * at.lethal_share);
 }
 
@@ -105,7 +104,7 @@ std::string engorged_words() {
 
 std::string few_samples_words(const steam::PaceReport& report) {
   return fmt::format(
-      "the readings leave only {:.0f} effective samples of {}: not proven. Look for a misread value, or "
+      "The readings leave only {:.0f} effective samples of {}: not proven. Look for a misread value, or "
       "repeat the fold test",
       report.effective_samples, report.samples);
 }

@@ -166,21 +166,18 @@ Result<JobFile> read_job_file(std::string_view bytes, const JobFileLimits& limit
   return job;
 }
 
+Result<JobFile> read_events(const std::string& text) {
+  JobFile job;
+  job.hash_was_promised = false;
+  if (std::optional<Error> fault = add_events(text, job.events)) return refuse(*fault);
+  return job;
+}
+
 Result<JobFile> load_job(const std::filesystem::path& path) {
   const Result<std::string> bytes = bytes_of_file(path, JobFileLimits().file_bytes);
   if (!bytes) return refuse(bytes.error());
-  const auto named = [&](Error error) {
-    error.message = path.string() + ": " + error.message;
-    return refuse(std::move(error));
-  };
-  if (!bytes->starts_with('{')) {
-    Result<JobFile> job = read_job_file(*bytes);
-    if (!job) return named(job.error());
-    return job;
-  }
-  JobFile job;
-  job.hash_was_promised = false;
-  if (std::optional<Error> fault = add_events(*bytes, job.events)) return named(*fault);
+  Result<JobFile> job = bytes->starts_with('{') ? read_events(*bytes) : read_job_file(*bytes);
+  if (!job) job.error().message = path.string() + ": " + job.error().message;
   return job;
 }
 

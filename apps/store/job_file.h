@@ -50,6 +50,10 @@ Result<std::string> job_file_bytes(const JobFile& job);
 /// Checked: apps/store/job_file_unit_test.cpp: unit
 Result<JobFile> read_job_file(std::string_view bytes, const JobFileLimits& limits = {});
 
+/// The job in the plain text of events, a line each.
+/// Errors:  bad_input naming the line that is no event
+Result<JobFile> read_events(const std::string& text);
+
 /// The job in a file: a `.lastegg` file, or the plain text of events, a line each.
 /// Errors:  not_found; those of read_job_file; bad_input naming the line that is no event
 Result<JobFile> load_job(const std::filesystem::path& path);

@@ -200,7 +200,7 @@ std::vector<std::string> words_of(const ReadFoldTest& read, const Json& posterio
   for (const LayeredPoint& p : points) {
     if (p.point.pace_metres_per_second != working) continue;
     words.push_back(fmt::format(
-        "At {:.0f} mm/s the fold under {} {} reaches about {:.0f} C (90 % between {:.0f} and {:.0f} C).",
+        "At {:.3g} mm/s the fold under {} {} reaches about {:.0f} C (90 % between {:.0f} and {:.0f} C).",
         1e3 * working, p.layers, layer_word(p.layers), p.point.fold_celsius.p50, p.point.fold_celsius.p05,
         p.point.fold_celsius.p95));
   }
@@ -217,10 +217,10 @@ std::vector<std::string> words_of(const ReadFoldTest& read, const Json& posterio
   words.push_back(
       fastest > 0
           ? fmt::format(
-                "Under {} {} of this fold it kills eggs with 95 % confidence at {:.0f} mm/s and slower.",
+                "Under {} {} of this fold it kills eggs with 95 % confidence at {:.3g} mm/s and slower.",
                 layers, layer_word(layers), 1e3 * fastest)
           : fmt::format(
-                "Under {} {} of this fold no pace down to {:.0f} mm/s kills eggs with 95 % confidence.",
+                "Under {} {} of this fold no pace down to {:.3g} mm/s kills eggs with 95 % confidence.",
                 layers, layer_word(layers), 1e3 * steam::k_paces[1]));
   return words;
 }
@@ -263,13 +263,13 @@ Result<Answer> solve(const Json& request) {
   out["verdict"] = verdict;
   out["verdict_reason"] =
       !enough
-          ? reason("few_effective_samples", fmt::format("the readings leave only {:.0f} effective samples of "
+          ? reason("few_effective_samples", fmt::format("The readings leave only {:.0f} effective samples of "
                                                         "{}; the model cannot follow them. Look for a "
                                                         "misread value, or repeat the test",
                                                         calibration.effective_samples, read->samples))
           : reason("share_at_working_pace",
-                   fmt::format("at {:.0f} mm/s under {} {}, {:.0f} % of the ensemble kills eggs, nymphs and "
-                               "unfed adults",
+                   fmt::format("At {:.3g} mm/s under {} {}, eggs, nymphs and unfed adults die in {:.0f} of "
+                               "100 cases that fit the readings",
                                1e3 * working, deep->layers, layer_word(deep->layers), 100 * share));
   const double reaching = shallow->practice_share;
   const std::string reached = !enough                  ? "not_proven"
@@ -285,8 +285,8 @@ Result<Answer> solve(const Json& request) {
       {"probability", std::min(reaching, 0.99)},
       {"text",
        fmt::format(
-           "common practice asks for 71 to 82 C (160 to 180 F) in the fold at working pace; under {} {} at "
-           "{:.0f} mm/s this head reaches 71 C in {:.0f} % of the ensemble",
+           "Common practice asks for 71 to 82 C in the fold at working pace; under {} {} at {:.3g} mm/s this "
+           "head reaches 71 C in {:.0f} of 100 cases that fit the readings",
            shallow_layers, layer_word(shallow_layers), 1e3 * working, 100 * reaching)}};
   out["fold_celsius_at"] = Json::array();
   const LayeredPoint* least_sure = &points->front();
@@ -321,7 +321,7 @@ Result<Answer> solve(const Json& request) {
       {"pace_metres_per_second", least_sure->point.pace_metres_per_second},
       {"text",
        fmt::format(
-           "a reading under {} {} at {:.0f} mm/s: there the model is least sure ({:.0f} K either way)",
+           "A reading under {} {} at {:.3g} mm/s: there the model is least sure ({:.0f} K either way)",
            least_sure->layers, layer_word(least_sure->layers), 1e3 * least_sure->point.pace_metres_per_second,
            least_sure->point.probe_spread_kelvin)}};
   out["calibration"] = to_json(calibration, read->covering);

@@ -9,17 +9,16 @@
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/sobol.h"
 #include "physics/uncertainty/weighted.h"
-#include "treatments/steam/exposure.h"
+#include "treatments/steam/lane_pass.h"
 
 namespace lastegg::steam {
 namespace {
 
 constexpr int k_most_iterations = 25;
-constexpr double k_score_step = 0.02;      // of the difference quotients
+constexpr double k_score_step = 0.1;       // of the difference quotients
 constexpr double k_converged_step = 1e-4;  // largest change of a score
 constexpr double k_fold_observe_seconds = 40;
 constexpr double k_fold_stop_celsius = 35;  // no cell can raise the probe's peak any more
-constexpr double k_series_step_kelvin = 1.0;
 constexpr double k_map_freedom = 4;
 constexpr int k_adaptation_samples = 512;
 constexpr int k_most_adaptations = 6;
@@ -37,32 +36,6 @@ Scores to_scores(const Vector& vector) {
   Scores scores;
   for (std::size_t k = 0; k < k_unknown_count; ++k) scores[k] = vector[static_cast<Eigen::Index>(k)];
   return scores;
-}
-
-bool same_stack(const Stack& a, const Stack& b) {
-  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const Layer& x, const Layer& y) {
-    return x.thickness_metres == y.thickness_metres &&
-           x.heat_capacity_joules_per_m3_kelvin == y.heat_capacity_joules_per_m3_kelvin &&
-           x.conductivity_watts_per_metre_kelvin == y.conductivity_watts_per_metre_kelvin &&
-           x.permeable == y.permeable && x.porosity == y.porosity && x.tortuosity == y.tortuosity &&
-           x.sorption_scale_kilograms_per_m3 == y.sorption_scale_kilograms_per_m3;
-  });
-}
-
-// Readings of one pace in one stack share a march: the first of each group stands for it.
-std::vector<std::size_t> march_of_reading(const FoldTest& test) {
-  std::vector<std::size_t> first(test.readings.size());
-  for (std::size_t i = 0; i < test.readings.size(); ++i) {
-    first[i] = i;
-    for (std::size_t k = 0; k < i; ++k) {
-      if (test.readings[k].pace_metres_per_second == test.readings[i].pace_metres_per_second &&
-          same_stack(test.readings[k].stack, test.readings[i].stack)) {
-        first[i] = first[k];
-        break;
-      }
-    }
-  }
-  return first;
 }
 
 // What the map draws for sample i: the prior's own normal scores, and behind a test the same stretched to a
@@ -88,20 +61,69 @@ double likelihood_weight(double score) {
   return (k_likelihood_freedom + 1) / (k_likelihood_freedom + score * score);
 }
 
+Head fold_head(const FoldTest& test, const HeadOnCloth& head) {
+  return {.length_metres = test.head_length_metres,
+          .dew_celsius = head.dew_celsius,
+          .film_watts_per_m2_kelvin = head.film_watts_per_m2_kelvin,
+          .flux_cap_watts_per_m2 = flux_cap_watts_per_m2(test.towel),
+          .forced_gas_metres_per_second = head.forced_gas_metres_per_second};
+}
+
+LaneBatch fold_batch(const FoldTest& test) {
+  LaneBatch batch;
+  batch.pressure_pascal = test.pressure_pascal;
+  batch.start_celsius = test.start_celsius;
+  batch.air.celsius = test.start_celsius;
+  batch.observe_seconds = k_fold_observe_seconds + 2 * test.probe_time_constant_seconds;
+  batch.probe_time_constant_seconds = test.probe_time_constant_seconds;
+  batch.stop_below_celsius = k_fold_stop_celsius;
+  return batch;
+}
+
+// expected_peaks() of many scores at once.
+Result<std::vector<std::vector<double>>> expected_peaks_of_many(const FoldTest& test,
+                                                                std::span<const Scores> scores) {
+  const std::size_t readings = test.readings.size();
+  std::vector<LanePass> passes;
+  passes.reserve(scores.size() * readings);
+  for (const Scores& one : scores) {
+    const HeadOnCloth head = head_on_cloth(one, test.pressure_pascal, test.towel);
+    for (const FoldReading& reading : test.readings) {
+      passes.push_back({fold_head(test, head), head.vapour_efficiency, reading.pace_metres_per_second,
+                        &reading.stack, reading.depth_metres});
+    }
+  }
+  const auto answers = run_passes(fold_batch(test), passes);
+  if (!answers) {
+    Error error = answers.error();
+    error.where = "/readings";
+    return refuse(error);
+  }
+  std::vector<std::vector<double>> peaks(scores.size(), std::vector<double>(readings));
+  for (std::size_t i = 0; i < answers->size(); ++i)
+    peaks[i / readings][i % readings] = (*answers)[i].probe_peak_celsius;
+  return peaks;
+}
+
 struct Objective {
   std::vector<double> expected;
   double value;  // minus twice the log posterior, up to a constant
 };
 
+// Minus twice the log posterior, up to a constant.
+double misfit_of(const FoldTest& test, const Scores& scores, const std::vector<double>& expected) {
+  double value = 0;
+  for (const double score : scores) value += score * score;
+  for (std::size_t i = 0; i < test.readings.size(); ++i)
+    value += misfit((test.readings[i].peak_celsius - expected[i]) / k_reading_error_kelvin);
+  return value;
+}
+
 Result<Objective> objective(const FoldTest& test, const Scores& scores) {
   auto expected = expected_peaks(test, scores);
   if (!expected) return refuse(expected.error());
-  Objective out{std::move(*expected), 0};
-  for (double score : scores) out.value += score * score;
-  for (std::size_t i = 0; i < test.readings.size(); ++i) {
-    out.value += misfit((test.readings[i].peak_celsius - out.expected[i]) / k_reading_error_kelvin);
-  }
-  return out;
+  const double value = misfit_of(test, scores, *expected);
+  return Objective{std::move(*expected), value};
 }
 
 // Normalised weights of unnormalised logarithms.
@@ -121,17 +143,20 @@ struct Curvature {
 
 Result<Curvature> curvature(const FoldTest& test, const Scores& scores, const Objective& at) {
   const auto n = static_cast<Eigen::Index>(test.readings.size());
+  std::array<Scores, k_unknown_count> moved;
+  std::array<double, k_unknown_count> steps;
+  for (std::size_t k = 0; k < k_unknown_count; ++k) {
+    steps[k] = scores[k] > 0 ? -k_score_step : k_score_step;  // towards the prior's middle: stays in range
+    moved[k] = scores;
+    moved[k][k] += steps[k];
+  }
+  const auto expected = expected_peaks_of_many(test, moved);
+  if (!expected) return refuse(expected.error());
   Eigen::MatrixXd jacobian(n, static_cast<Eigen::Index>(k_unknown_count));
   for (std::size_t k = 0; k < k_unknown_count; ++k) {
-    Scores moved = scores;
-    const double step =
-        scores[k] > 0 ? -k_score_step : k_score_step;  // towards the prior's middle: stays in range
-    moved[k] += step;
-    auto expected = expected_peaks(test, moved);
-    if (!expected) return refuse(expected.error());
-    for (Eigen::Index i = 0; i < n; ++i) {
-      const auto index = static_cast<std::size_t>(i);
-      jacobian(i, static_cast<Eigen::Index>(k)) = ((*expected)[index] - at.expected[index]) / step;
+    for (std::size_t i = 0; i < test.readings.size(); ++i) {
+      jacobian(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(k)) =
+          ((*expected)[k][i] - at.expected[i]) / steps[k];
     }
   }
   Curvature out{to_vector(scores), Matrix::Identity()};
@@ -148,17 +173,19 @@ Result<Curvature> curvature(const FoldTest& test, const Scores& scores, const Ob
 
 // Weight of each of the first `count` samples of a map: posterior density over the density of the map.
 Result<std::vector<double>> weights_of(const FoldTest& test, const Calibration& calibration, int count) {
-  std::vector<double> half_log(static_cast<std::size_t>(count));
-  for (int i = 0; i < count; ++i) {
-    const auto index = static_cast<std::uint32_t>(i);
-    const Scores xi = drawn_scores(calibration, index);
+  std::vector<Scores> scores(static_cast<std::size_t>(count));
+  for (int i = 0; i < count; ++i)
+    scores[static_cast<std::size_t>(i)] = calibrated_scores(calibration, calibration.cloth_key, i);
+  const auto expected = expected_peaks_of_many(test, scores);
+  if (!expected) return refuse(expected.error());
+  std::vector<double> half_log(scores.size());
+  for (std::size_t i = 0; i < scores.size(); ++i) {
     double square = 0;
-    for (const double score : xi) square += score * score;
-    const auto there = objective(test, calibrated_scores(calibration, calibration.cloth_key, i));
-    if (!there) return refuse(there.error());
+    for (const double score : drawn_scores(calibration, static_cast<std::uint32_t>(i)))
+      square += score * score;
     const double log_map =
         -0.5 * (k_map_freedom + k_unknown_count) * numerics::log(1 + square / k_map_freedom);
-    half_log[static_cast<std::size_t>(i)] = -0.5 * there->value - log_map;
+    half_log[i] = -0.5 * misfit_of(test, scores[i], (*expected)[i]) - log_map;
   }
   return weights_of_logs(half_log);
 }
@@ -244,43 +271,9 @@ DrawnHead median_head(const Calibration& calibration, const std::string& cloth_k
 }
 
 Result<std::vector<double>> expected_peaks(const FoldTest& test, const Scores& scores) {
-  const HeadOnCloth head = head_on_cloth(scores, test.pressure_pascal, test.towel);
-  const std::vector<std::size_t> march = march_of_reading(test);
-  std::vector<double> peaks(test.readings.size());
-  Series series;
-  for (std::size_t first = 0; first < test.readings.size(); ++first) {
-    if (march[first] != first) continue;
-    PassProblem problem;
-    problem.head = {.length_metres = test.head_length_metres,
-                    .dew_celsius = head.dew_celsius,
-                    .film_watts_per_m2_kelvin = head.film_watts_per_m2_kelvin,
-                    .flux_cap_watts_per_m2 = flux_cap_watts_per_m2(test.towel),
-                    .forced_gas_metres_per_second = head.forced_gas_metres_per_second};
-    problem.pace_metres_per_second = test.readings[first].pace_metres_per_second;
-    problem.stack = test.readings[first].stack;
-    problem.vapour_efficiency = head.vapour_efficiency;
-    problem.pressure_pascal = test.pressure_pascal;
-    problem.start_celsius = test.start_celsius;
-    problem.air.celsius = test.start_celsius;
-    problem.observe_seconds = k_fold_observe_seconds + 2 * test.probe_time_constant_seconds;
-    std::vector<std::size_t> members;
-    for (std::size_t i = first; i < test.readings.size(); ++i) {
-      if (march[i] != first) continue;
-      members.push_back(i);
-      problem.depths_metres.push_back(test.readings[i].depth_metres);
-    }
-    const auto history = run_pass(problem, {.stop_below_celsius = k_fold_stop_celsius});
-    if (!history) {
-      Error error = history.error();
-      error.where = fmt::format("/readings/{}", first);
-      return refuse(error);
-    }
-    for (std::size_t m = 0; m < members.size(); ++m) {
-      fine_series(*history, history->celsius[m], k_series_step_kelvin, series);
-      peaks[members[m]] = lagged_peak(series, test.probe_time_constant_seconds).celsius;
-    }
-  }
-  return peaks;
+  auto peaks = expected_peaks_of_many(test, {&scores, 1});
+  if (!peaks) return refuse(peaks.error());
+  return std::move(peaks->front());
 }
 
 Result<FitReport> calibrate(const FoldTest& test, int samples) {

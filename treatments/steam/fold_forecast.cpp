@@ -5,14 +5,12 @@
 
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/weighted.h"
-#include "treatments/steam/exposure.h"
-#include "treatments/steam/kill.h"
+#include "treatments/steam/lane_pass.h"
 
 namespace lastegg::steam {
 namespace {
 constexpr double k_observe_seconds = 60;
 constexpr double k_stop_celsius = 38;
-constexpr double k_series_step_kelvin = 1.5;
 }  // namespace
 
 Result<std::vector<FoldPoint>> fold_forecast(const Calibration& calibration, const FoldTest& test,
@@ -25,36 +23,39 @@ Result<std::vector<FoldPoint>> fold_forecast(const Calibration& calibration, con
   for (const double weight : weights) sum += weight;
   for (double& weight : weights) weight /= sum;
 
+  std::vector<LanePass> passes(count);
+  for (std::size_t i = 0; i < count; ++i) {
+    const DrawnHead drawn = drawn_head(calibration, calibration.cloth_key, static_cast<int>(i));
+    passes[i] = {drawn.head, drawn.vapour_efficiency, 0, &stack, 0};
+  }
+  LaneBatch batch;
+  batch.pressure_pascal = calibration.pressure_pascal;
+  batch.start_celsius = test.start_celsius;
+  batch.air.celsius = test.start_celsius;
+  batch.observe_seconds = k_observe_seconds;
+  batch.probe_time_constant_seconds = test.probe_time_constant_seconds;
+  batch.stop_below_celsius = k_stop_celsius;
+
   std::vector<FoldPoint> points;
-  Series series;
   for (const double pace : paces) {
     std::vector<std::vector<double>> peaks(depths_metres.size(), std::vector<double>(count));
     std::vector<FoldPoint> at_pace(depths_metres.size());
     std::vector<double> mean(depths_metres.size()), square(depths_metres.size());
-    for (std::size_t i = 0; i < count; ++i) {
-      const DrawnHead drawn = drawn_head(calibration, calibration.cloth_key, static_cast<int>(i));
-      PassProblem problem;
-      problem.head = drawn.head;
-      problem.pace_metres_per_second = pace;
-      problem.stack = stack;
-      problem.vapour_efficiency = drawn.vapour_efficiency;
-      problem.pressure_pascal = calibration.pressure_pascal;
-      problem.start_celsius = test.start_celsius;
-      problem.air.celsius = test.start_celsius;
-      problem.observe_seconds = k_observe_seconds;
-      problem.depths_metres = depths_metres;
-      const auto history = run_pass(problem, {.stop_below_celsius = k_stop_celsius});
-      if (!history) return refuse(history.error());
-      for (std::size_t d = 0; d < depths_metres.size(); ++d) {
-        fine_series(*history, history->celsius[d], k_series_step_kelvin, series);
-        const double peak = peak_of(series).celsius;
-        const double probe = lagged_peak(series, test.probe_time_constant_seconds).celsius;
-        peaks[d][i] = peak;
-        mean[d] += weights[i] * probe;
-        square[d] += weights[i] * probe * probe;
-        if (kill_of(series).worst() >= numerics::log10(bugs::required_ratio()))
+    for (std::size_t d = 0; d < depths_metres.size(); ++d) {
+      for (LanePass& pass : passes) {
+        pass.pace_metres_per_second = pace;
+        pass.target_depth_metres = depths_metres[d];
+      }
+      const auto answers = run_passes(batch, passes);
+      if (!answers) return refuse(answers.error());
+      for (std::size_t i = 0; i < count; ++i) {
+        const LaneAnswer& answer = (*answers)[i];
+        peaks[d][i] = answer.target_peak_celsius;
+        mean[d] += weights[i] * answer.probe_peak_celsius;
+        square[d] += weights[i] * answer.probe_peak_celsius * answer.probe_peak_celsius;
+        if (answer.kill.worst() >= numerics::log10(bugs::required_ratio()))
           at_pace[d].lethal_share += weights[i];
-        if (peak >= k_practice_low_celsius) at_pace[d].practice_share += weights[i];
+        if (answer.target_peak_celsius >= k_practice_low_celsius) at_pace[d].practice_share += weights[i];
       }
     }
     for (std::size_t d = 0; d < depths_metres.size(); ++d) {

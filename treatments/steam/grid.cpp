@@ -9,9 +9,9 @@ namespace {
 
 // Relative sizes of the cells at the anchors, in metres before scaling to the wanted count (tuned, see the
 // header).
-constexpr double k_surface_size = 16e-6;
-constexpr double k_interface_size = 40e-6;
-constexpr double k_depth_size = 60e-6;
+constexpr double k_surface_size = 8e-6;
+constexpr double k_interface_size = 60e-6;
+constexpr double k_depth_size = 100e-6;
 constexpr double k_growth = 0.16;
 constexpr int k_least_cells_per_layer = 3;
 constexpr int k_samples = 48;  // of the density inside one layer

@@ -8,14 +8,12 @@
 #include "physics/numerics/monotone_curve.h"
 #include "physics/uncertainty/sobol.h"
 #include "physics/uncertainty/weighted.h"
-#include "treatments/steam/exposure.h"
-#include "treatments/steam/kill.h"
+#include "treatments/steam/lane_pass.h"
 
 namespace lastegg::steam {
 namespace {
 
 constexpr double k_infinity = std::numeric_limits<double>::infinity();
-constexpr double k_series_step_kelvin = 1.5;
 constexpr double k_no_more_dose_celsius = 40;  // onset of mortality: below it no place gains dose
 constexpr std::size_t k_pace_count = k_paces.size();
 
@@ -81,56 +79,60 @@ Stack drawn_stack(const PaceProblem& problem, std::uint32_t i) {
   return stack;
 }
 
-Result<SampleCurve> march_sample(const PaceProblem& problem, int i) {
-  const auto index = static_cast<std::uint32_t>(i);
+// Every sample at every pace.
+Result<std::vector<SampleCurve>> march_samples(const PaceProblem& problem) {
   const Calibration& calibration = problem.calibration;
-  const DrawnHead drawn = drawn_head(calibration, problem.cloth_key, i);
-  PassProblem pass;
-  pass.head = drawn.head;
-  pass.stack = drawn_stack(problem, index);
-  pass.vapour_efficiency = drawn.vapour_efficiency;
-  pass.pressure_pascal = calibration.pressure_pascal;
-  pass.start_celsius = problem.start_celsius;
-  pass.start_activity = problem.start_activity;
-  pass.air = problem.air;
-  pass.passes = problem.passes;
-  double depth = problem.target_depth_metres;
-  if (calibration.towel == Towel::laid) {
-    pass.stack.insert(pass.stack.begin(), laid_towel());
-    depth += pass.stack.front().thickness_metres;
+  const std::size_t samples = calibration.weights.size();
+  std::vector<SampleCurve> curves(samples);
+  std::vector<Stack> stacks(samples);
+  std::vector<LanePass> passes(samples);
+  for (std::size_t i = 0; i < samples; ++i) {
+    const DrawnHead drawn = drawn_head(calibration, problem.cloth_key, static_cast<int>(i));
+    stacks[i] = drawn_stack(problem, static_cast<std::uint32_t>(i));
+    double depth = problem.target_depth_metres;
+    if (calibration.towel == Towel::laid) {
+      stacks[i].insert(stacks[i].begin(), laid_towel());
+      depth += stacks[i].front().thickness_metres;
+    }
+    passes[i] = {drawn.head, drawn.vapour_efficiency, 0, &stacks[i], depth};
+    curves[i].hand =
+        numerics::exp(k_hand_spread * SobolStream("hand", 0).normal(static_cast<std::uint32_t>(i)));
   }
-  pass.depths_metres = {depth};
+  LaneBatch batch;
+  batch.pressure_pascal = calibration.pressure_pascal;
+  batch.start_celsius = problem.start_celsius;
+  batch.start_activity = problem.start_activity;
+  batch.air = problem.air;
+  batch.passes = problem.passes;
+  batch.stop_below_celsius = k_no_more_dose_celsius;
   // Harm takes the dew temperature at its possible worst: the boiling point.
   const double hotter =
       boiling_celsius(calibration.pressure_pascal) - cleanest_dew_celsius(calibration.pressure_pascal);
-
-  SampleCurve curve;
-  curve.hand = numerics::exp(k_hand_spread * SobolStream("hand", 0).normal(index));
-  Series series;
+  if (problem.harm.surface_celsius) batch.surface_limit_celsius = *problem.harm.surface_celsius - hotter;
   for (std::size_t k = 0; k < k_pace_count; ++k) {
-    pass.pace_metres_per_second = k_paces[k];
-    const auto history = run_pass(pass, {.stop_below_celsius = k_no_more_dose_celsius});
-    if (!history) return refuse(history.error());
-    fine_series(*history, history->celsius[0], k_series_step_kelvin, series);
-    const PlaceKill kill = kill_of(series);
-    curve.egg[k] = kill.egg;
-    curve.mobile[k] = kill.mobile;
-    curve.engorged[k] = kill.engorged;
-    curve.lethal[k] = kill.worst() - numerics::log10(bugs::required_ratio());
-    curve.target[k] = peak_of(series).celsius;
-    curve.condensate[k] =
-        history->water_gain_at_liftoff_kilograms_per_m2 +
-        problem.passes * k_carried_over_share * k_supply_per_width_kilograms_per_metre_second / k_paces[k];
-    curve.scorch[k] = -1;
-    if (problem.harm.surface_celsius) {
-      fine_series(*history, history->surface_celsius, k_series_step_kelvin, series);
-      const double limit = *problem.harm.surface_celsius - hotter;
-      curve.scorch[k] = problem.harm.seconds_allowed_above > 0
-                            ? seconds_above(series, limit) / problem.harm.seconds_allowed_above - 1
-                            : (peak_of(series).celsius - limit) / 10;
+    for (LanePass& pass : passes) pass.pace_metres_per_second = k_paces[k];
+    const auto answers = run_passes(batch, passes);
+    if (!answers) return refuse(answers.error());
+    for (std::size_t i = 0; i < samples; ++i) {
+      const LaneAnswer& answer = (*answers)[i];
+      SampleCurve& curve = curves[i];
+      curve.egg[k] = answer.kill.egg;
+      curve.mobile[k] = answer.kill.mobile;
+      curve.engorged[k] = answer.kill.engorged;
+      curve.lethal[k] = answer.kill.worst() - numerics::log10(bugs::required_ratio());
+      curve.target[k] = answer.target_peak_celsius;
+      curve.condensate[k] =
+          answer.water_gain_kilograms_per_m2 +
+          problem.passes * k_carried_over_share * k_supply_per_width_kilograms_per_metre_second / k_paces[k];
+      curve.scorch[k] = -1;
+      if (batch.surface_limit_celsius) {
+        curve.scorch[k] = problem.harm.seconds_allowed_above > 0
+                              ? answer.surface_seconds_above / problem.harm.seconds_allowed_above - 1
+                              : (answer.surface_peak_celsius - *batch.surface_limit_celsius) / 10;
+      }
     }
   }
-  return curve;
+  return curves;
 }
 
 struct Ensemble {
@@ -208,13 +210,10 @@ double recommended_pace(double slowest, double fastest) {
 }
 
 Result<PaceReport> find_pace(const PaceProblem& problem) {
-  Ensemble ensemble{problem, {}};
+  auto curves = march_samples(problem);
+  if (!curves) return refuse(curves.error());
+  Ensemble ensemble{problem, std::move(*curves)};
   const int samples = static_cast<int>(problem.calibration.weights.size());
-  for (int i = 0; i < samples; ++i) {
-    auto curve = march_sample(problem, i);
-    if (!curve) return refuse(curve.error());
-    ensemble.curves.push_back(*curve);
-  }
   const Row& x = ensemble.x;
   PaceReport report;
   report.samples = samples;

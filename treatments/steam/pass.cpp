@@ -6,30 +6,10 @@
 #include <cmath>
 
 #include "physics/water/vapour.h"
+#include "treatments/steam/schedule.h"
 
 namespace lastegg::steam {
 namespace {
-
-// The base schedule of a phase: `blocks` blocks of `steps` equal steps, each block's steps `ratio` times
-// longer than the last's, so that the abrupt change at the phase's start is resolved. Found by search,
-// docs/decisions/010-steam-grid.md.
-struct Schedule {
-  int blocks;
-  int steps;
-  double ratio;
-};
-constexpr Schedule k_skirt_schedule{2, 2, 2.0};
-constexpr Schedule k_cover_schedule{3, 4, 2.0};
-constexpr Schedule k_air_schedule{6, 4, 2.3};
-constexpr Schedule k_gap_schedule{4, 4, 2.5};
-
-// Length of the first step, so that all steps of the schedule add up to `seconds`.
-double first_step_seconds(const Schedule& schedule, double seconds) {
-  double sum = 0;
-  double growth = 1;
-  for (int block = 0; block < schedule.blocks; ++block, growth *= schedule.ratio) sum += growth;
-  return seconds / (schedule.steps * sum);
-}
 
 // A step that ends in a fault is taken again in up to this many parts before the whole pass is redone with a
 // finer schedule.
@@ -59,16 +39,16 @@ std::vector<Phase> phases_of(const PassProblem& problem) {
 Schedule schedule_of(PhaseKind kind) {
   switch (kind) {
     case PhaseKind::cover:
-      return k_cover_schedule;
+      return k_usual_schedules.cover;
     case PhaseKind::gap:
-      return k_gap_schedule;
+      return k_usual_schedules.gap;
     case PhaseKind::air:
-      return k_air_schedule;
+      return k_usual_schedules.air;
     case PhaseKind::skirt:
     case PhaseKind::last_skirt:
       break;
   }
-  return k_skirt_schedule;
+  return k_usual_schedules.skirt;
 }
 
 Boundary boundary_of(const PassProblem& problem, PhaseKind kind) {
@@ -85,11 +65,12 @@ Boundary boundary_of(const PassProblem& problem, PhaseKind kind) {
   return boundary;
 }
 
-MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid, int refine,
-                      double stop_below_celsius, bool diagnostics, PassHistory& history) {
+MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid,
+                      const Resolution& resolution, int refine, bool diagnostics, PassHistory& history) {
   March march(problem.stack, grid, problem.vapour_efficiency, problem.pressure_pascal, problem.start_celsius,
               problem.start_activity);
   march.keep_diagnostics(diagnostics);
+  march.set_largest_mismatch(resolution.largest_mismatch_kelvin);
   const double start_vapour = diagnostics ? march.pore_vapour_kilograms_per_m2() : 0;
   history = PassHistory{};
   history.most_parts = refine;
@@ -142,7 +123,7 @@ MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid
       if (phase.kind != PhaseKind::gap) {
         history.highest_celsius = std::max(history.highest_celsius, march.highest_celsius());
       }
-      if (phase.kind == PhaseKind::air && march.highest_celsius() < stop_below_celsius) break;
+      if (phase.kind == PhaseKind::air && march.highest_celsius() < resolution.stop_below_celsius) break;
     }
     if (phase.kind == PhaseKind::cover) {
       history.water_gain_at_cover_end_kilograms_per_m2 = march.water_gain_kilograms_per_m2();
@@ -187,7 +168,7 @@ Result<PassHistory> run_pass(const PassProblem& problem, const Resolution& resol
   MarchFault fault = MarchFault::none;
   int refine = resolution.refine;
   for (int redo = 0; redo <= resolution.most_redos; ++redo, refine *= 2) {
-    fault = march_pass(problem, grid, refine, resolution.stop_below_celsius, diagnostics, history);
+    fault = march_pass(problem, grid, resolution, refine, diagnostics, history);
     if (fault == MarchFault::none) return history;
   }
   return refuse(

@@ -51,6 +51,7 @@ struct Resolution {
   int most_redos = 7;  ///< doublings of `refine` when cutting single steps did not help
   /// Stop the air phase once no cell can reach `stop_below_celsius` any more; none: run to the end.
   double stop_below_celsius = -1000;
+  double largest_mismatch_kelvin = k_largest_mismatch_kelvin;
 };
 constexpr Resolution shown_resolution() {
   return {.cells = 192, .refine = 8, .most_redos = 5};

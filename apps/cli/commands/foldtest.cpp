@@ -52,7 +52,7 @@ void print(const Json& answer) {
   for (const Json& at : answer["fold_celsius_at"]) {
     const Json& q = at["quantiles"];
     std::cout << fmt::format(
-        "  {:5.1f} mm/s  {:>6}   {:5.1f}  {:5.1f}  {:5.1f} C      {:3.0f} % of the ensemble\n",
+        "  {:5.1f} mm/s  {:>6}   {:5.1f}  {:5.1f}  {:5.1f} C      {:3.0f} of 100 cases\n",
         1e3 * at["pace_metres_per_second"].get<double>(), at["layers"].get<int>(), q["p05"].get<double>(),
         q["p50"].get<double>(), q["p95"].get<double>(), 100 * at["lethal_share"].get<double>());
   }

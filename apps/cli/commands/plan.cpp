@@ -1,5 +1,5 @@
 // lastegg plan JOB: a pace or a stated reason for every edge of a job's items. lastegg demo: the same for the
-// demo job.
+// demo job, which is part of the command.
 #include <fmt/format.h>
 
 #include <iostream>
@@ -7,33 +7,32 @@
 #include <memory>
 
 #include "apps/cli/commands/command.h"
+#include "apps/cli/commands/job_text.h"
 #include "apps/cli/files.h"
 #include "apps/cli/job_requests.h"
+#include "apps/store/durable_file.h"
 #include "apps/store/job_file.h"
 #include "engine/ask.h"
 #include "engine/document.h"
 #include "job/record/fold.h"
+
+namespace lastegg::embedded {
+extern const std::string_view examples_demo_ndjson;
+}
 
 namespace lastegg::cli {
 namespace {
 
 struct PlanOptions {
   std::string file;
+  std::string out;
   int samples = 1024;
   bool as_json = false;
 };
 
-// A job file or events, or a request of the question plan.
-Result<Json> request_of(const PlanOptions& options) {
-  if (options.file.ends_with(".json") || options.file == "-") {
-    const Result<std::string> text = text_of_file(options.file);
-    if (!text) return refuse(text.error());
-    return parse_document(*text);
-  }
-  const Result<store::JobFile> job = store::load_job(options.file);
-  if (!job) return refuse(job.error());
+Result<Json> request_of(const store::JobFile& job, const PlanOptions& options) {
   Json events{{"lines", Json::array()}};
-  for (const record::Event& event : job->events.events()) events["lines"].push_back(event.bytes);
+  for (const record::Event& event : job.events.events()) events["lines"].push_back(event.bytes);
   const AskOutcome folded = ask("fold_events", dumped(events));
   const Json answer = Json::parse(folded.text, nullptr, false);
   if (!folded.ok)
@@ -89,8 +88,19 @@ void print(const Json& plan) {
                "finish: a hidden spot first.\n";
 }
 
-int plan(const PlanOptions& options) {
-  const Result<Json> request = request_of(options);
+// A job file or events, or a request of the question plan.
+Result<Json> request_of(const PlanOptions& options) {
+  if (options.file.ends_with(".json") || options.file == "-") {
+    const Result<std::string> text = text_of_file(options.file);
+    if (!text) return refuse(text.error());
+    return parse_document(*text);
+  }
+  const Result<store::JobFile> job = store::load_job(options.file);
+  if (!job) return refuse(job.error());
+  return request_of(*job, options);
+}
+
+int answer_plan(const Result<Json>& request, const PlanOptions& options) {
   if (!request) return report(request.error());
   const AskOutcome outcome = ask("plan", dumped(*request));
   const Json answer = Json::parse(outcome.text, nullptr, false);
@@ -105,6 +115,33 @@ int plan(const PlanOptions& options) {
   return answer["edges_with_window"].get<int>() > 0 ? k_done : k_answer_is_no;
 }
 
+int demo(const PlanOptions& options) {
+  const Result<store::JobFile> job = store::read_events(std::string(embedded::examples_demo_ndjson));
+  if (!job) return report(job.error());
+  if (!options.out.empty()) {
+    const Result<std::string> bytes = store::job_file_bytes(*job);
+    if (!bytes) return report(bytes.error());
+    const Result<std::size_t> written = store::write_durably(options.out, *bytes);
+    if (!written) return report(written.error());
+    std::cout << fmt::format("{}: the demo job, {} events. Everything in it is invented.\n", options.out,
+                             job->events.size());
+    return k_done;
+  }
+  if (!options.as_json) {
+    std::cout << job_text(record::fold(job->events))
+              << "\nPaces from the invented fold test. People, place, equipment and every measured value of "
+                 "this job are invented.\n"
+              << std::flush;
+  }
+  return answer_plan(request_of(*job, options), options);
+}
+
+void add_plan_options(CLI::App* command, PlanOptions& options) {
+  command->add_option("--samples", options.samples, "Size of the ensemble; verdicts use 1024")
+      ->check(CLI::Range(64, 4096));
+  command->add_flag("--json", options.as_json, "The whole answer as JSON");
+}
+
 }  // namespace
 
 void add_plan(CLI::App& app, Action& action) {
@@ -115,10 +152,18 @@ void add_plan(CLI::App& app, Action& action) {
       ->add_option("job", options->file,
                    "A .lastegg file or its events (.ndjson), or a request of the question plan (.json)")
       ->required();
-  command->add_option("--samples", options->samples, "Size of the ensemble; verdicts use 1024")
-      ->check(CLI::Range(64, 4096));
-  command->add_flag("--json", options->as_json, "The whole answer as JSON");
-  command->callback([options, &action] { action = [options] { return plan(*options); }; });
+  add_plan_options(command, *options);
+  command->callback(
+      [options, &action] { action = [options] { return answer_plan(request_of(*options), *options); }; });
+}
+
+void add_demo(CLI::App& app, Action& action) {
+  const auto options = std::make_shared<PlanOptions>();
+  CLI::App* command =
+      app.add_subcommand("demo", "Show an invented job and plan it, or write it as a file to try things on");
+  add_plan_options(command, *options);
+  command->add_option("-o,--out", options->out, "Write the demo job as this .lastegg file instead");
+  command->callback([options, &action] { action = [options] { return demo(*options); }; });
 }
 
 }  // namespace lastegg::cli

@@ -1,7 +1,7 @@
 // Checked by the compiler only: what the engine's generated types say must fit the shapes that the page reads. When a
 // question changes, this file stops compiling before a person sees a wrong screen.
 import type * as page from './shapes';
-import type * as engine from './types';
+import type * as engine from './questions';
 
 type Fits<Wide, Narrow extends Wide> = Narrow;
 

@@ -159,7 +159,7 @@ export const en = {
     share: (have: number, all: number) => `${have} of ${all}`,
     shareWord: 'edges with a pace window',
     minutesWord: 'of steaming',
-    computing: (done: number, all: number) => `${done} of ${all} edges computed`,
+    computing: (done: number, all: number) => `First look. Computed in full: ${done} of ${all} edges`,
     preview: 'first look: 128 of 1024 samples',
     window: 'window',
     noWindow: 'no window',

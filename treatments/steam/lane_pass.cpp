@@ -1,0 +1,312 @@
+#include "treatments/steam/lane_pass.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numeric>
+#include <string>
+
+#include "physics/numerics/elementary.h"
+#include "treatments/steam/exposure.h"
+#include "treatments/steam/schedule.h"
+
+namespace lastegg::steam {
+namespace {
+
+constexpr int k_usual_cells = 64, k_preview_cells = 40;
+constexpr int k_finest_refine = 16;
+constexpr double k_same_depth_metres =
+    10e-6;  // a thinner layer would cost digits, and no gradient matters over it
+constexpr double k_series_step_kelvin = 1.0;
+constexpr float k_usual_mismatch_kelvin = 1.0f;
+constexpr float k_preview_mismatch_kelvin = 1.0f;
+
+// Pieces of a step when the dose is summed: none spans more than about two kelvin in the usual schedule.
+constexpr int k_skirt_pieces = 3, k_cover_pieces = 6, k_air_pieces = 4;
+
+PackDose pack_dose() {
+  using namespace bugs;
+  const KillLaw& egg = kill_law(Stage::egg, Exposure::steam);
+  const KillLaw& adult = kill_law(Stage::adult, Exposure::steam);
+  PackDose dose;
+  dose.lag_seconds = {static_cast<float>(egg.body_lag_seconds), static_cast<float>(adult.body_lag_seconds),
+                      static_cast<float>(kill_rules().engorged_lag_seconds)};
+  for (std::size_t z = 0; z < 2; ++z) dose.inverse_z[z] = static_cast<float>(1 / egg.z_kelvin[z]);
+  dose.onset_celsius = static_cast<float>(egg.onset_celsius);
+  dose.cap_celsius = static_cast<float>(egg.cap_celsius);
+  return dose;
+}
+
+// log10 R at the worse end of z from seconds at the cap.
+double log10_ratio_of(const std::array<std::array<Pack, 2>, k_pack_bodies>& cap_seconds, std::size_t body,
+                      std::size_t lane, const bugs::KillLaw& law) {
+  double worst = 1e9;
+  for (std::size_t z = 0; z < 2; ++z) {
+    const double seconds = static_cast<double>(cap_seconds[body][z][lane]);
+    if (!(seconds > 0)) return k_no_kill;
+    worst = std::min(worst, numerics::log10(seconds / (60 * law.lt99_minutes)) +
+                                (law.cap_celsius - law.reference_celsius) / law.z_kelvin[z]);
+  }
+  return std::max(k_no_kill, worst);
+}
+
+// Passes that may share a pack: the same layers as to vapour, the target in the same one.
+std::string key_of(const Stack& split, std::size_t target_layer) {
+  std::string key;
+  for (const Layer& layer : split) key += layer.permeable ? 'p' : 'i';
+  return key + std::to_string(target_layer);
+}
+
+// A stack with a border at the target, and the layer that begins there.
+struct Split {
+  Stack stack;
+  std::size_t target_layer = 0;
+};
+Split split_at(const Stack& stack, double depth) {
+  Split out;
+  double top = 0;
+  bool found = depth < k_same_depth_metres;
+  for (const Layer& layer : stack) {
+    const double bottom = top + layer.thickness_metres;
+    if (!found && depth < bottom - k_same_depth_metres && depth > top + k_same_depth_metres) {
+      Layer upper = layer, lower = layer;
+      upper.thickness_metres = depth - top;
+      lower.thickness_metres = bottom - depth;
+      out.stack.push_back(upper);
+      out.target_layer = out.stack.size();
+      out.stack.push_back(lower);
+      found = true;
+    } else {
+      if (!found && depth <= top + k_same_depth_metres) {
+        out.target_layer = out.stack.size();
+        found = true;
+      }
+      out.stack.push_back(layer);
+    }
+    top = bottom;
+  }
+  if (!found) out.target_layer = out.stack.size();
+  return out;
+}
+
+std::vector<GridCell> grid_of(const Split& split, int cells) {
+  double depth = 0;
+  for (std::size_t i = 0; i < split.target_layer; ++i) depth += split.stack[i].thickness_metres;
+  const std::vector<double> depths{depth};
+  return make_grid(split.stack, depths, cells);
+}
+
+PackShape shape_of(const Split& split, int cells) {
+  PackShape shape;
+  shape.layers = static_cast<int>(split.stack.size());
+  for (std::size_t i = 0; i < split.stack.size(); ++i) shape.permeable[i] = split.stack[i].permeable;
+  const std::vector<GridCell> grid = grid_of(split, cells);
+  shape.cells = static_cast<int>(grid.size());
+  shape.target_cell = shape.cells;
+  for (std::size_t i = 0; i < grid.size(); ++i) {
+    shape.layer_of_cell[i] = static_cast<int>(grid[i].layer);
+    shape.share_of_layer[i] =
+        static_cast<float>(grid[i].thickness_metres / split.stack[grid[i].layer].thickness_metres);
+    if (grid[i].layer >= split.target_layer)
+      shape.target_cell = std::min(shape.target_cell, static_cast<int>(i));
+  }
+  return shape;
+}
+
+PackSteps steps_of(PackPhase phase, const Schedule& schedule, int refine) {
+  PackSteps steps;
+  steps.phase = phase;
+  steps.blocks = schedule.blocks;
+  steps.steps = schedule.steps * refine;
+  steps.ratio = static_cast<float>(schedule.ratio);
+  steps.pieces = phase == PackPhase::cover   ? k_cover_pieces
+                 : phase == PackPhase::skirt ? k_skirt_pieces
+                                             : k_air_pieces;
+  steps.pieces = std::max(1, steps.pieces / refine);
+  steps.watched = phase != PackPhase::gap;
+  return steps;
+}
+
+// The phases of a batch; their durations are filled in per lane.
+void lay_out_phases(const LaneBatch& batch, const Schedules& schedules, int refine, PackInput& input) {
+  const auto add = [&](PackPhase phase, const Schedule& schedule) {
+    input.phases[static_cast<std::size_t>(input.phase_count++)] = steps_of(phase, schedule, refine);
+  };
+  for (int pass = 0; pass < batch.passes; ++pass) {
+    if (pass > 0) add(PackPhase::gap, schedules.gap);
+    add(PackPhase::skirt, schedules.skirt);
+    add(PackPhase::cover, schedules.cover);
+    add(PackPhase::skirt, schedules.skirt);
+  }
+  add(PackPhase::air, schedules.air);
+}
+
+void fill_lane(const LaneBatch& batch, const LanePass& pass, const Stack& split, std::size_t lane,
+               PackInput& input) {
+  const auto put = [lane](Pack& pack, double value) { pack[lane] = static_cast<float>(value); };
+  put(input.dew, pass.head.dew_celsius);
+  put(input.film, pass.head.film_watts_per_m2_kelvin);
+  put(input.flux_cap, pass.head.flux_cap_watts_per_m2);
+  put(input.forced_gas, pass.head.forced_gas_metres_per_second);
+  put(input.skirt_factor, pass.head.skirt_factor);
+  put(input.vapour_efficiency, pass.vapour_efficiency);
+  put(input.pressure, batch.pressure_pascal);
+  put(input.start, batch.start_celsius);
+  put(input.start_activity, batch.start_activity);
+  put(input.air_celsius, batch.air.celsius);
+  put(input.air_film, batch.air.film_watts_per_m2_kelvin);
+  put(input.air_humidity, batch.air.relative_humidity);
+  put(input.highest_allowed, highest_allowed_celsius(pass.head.dew_celsius, batch.start_celsius,
+                                                     batch.air.celsius, batch.start_activity));
+  put(input.probe_lag, batch.probe_time_constant_seconds);
+  put(input.surface_limit, batch.surface_limit_celsius.value_or(1000));
+  for (std::size_t i = 0; i < split.size(); ++i) {
+    PackLayer& layer = input.layers[i];
+    put(layer.thickness, split[i].thickness_metres);
+    put(layer.capacity, split[i].heat_capacity_joules_per_m3_kelvin);
+    put(layer.conductivity, split[i].conductivity_watts_per_metre_kelvin);
+    put(layer.porosity, split[i].porosity);
+    put(layer.openness, split[i].permeable ? split[i].porosity / split[i].tortuosity : 1);
+    put(layer.sorption, split[i].sorption_scale_kilograms_per_m3);
+  }
+  for (int p = 0; p < input.phase_count; ++p) {
+    PackSteps& phase = input.phases[static_cast<std::size_t>(p)];
+    const double seconds =
+        phase.phase == PackPhase::skirt   ? pass.head.skirt_length_metres / pass.pace_metres_per_second
+        : phase.phase == PackPhase::cover ? pass.head.length_metres / pass.pace_metres_per_second
+        : phase.phase == PackPhase::gap   ? batch.gap_seconds
+                                          : batch.observe_seconds;
+    put(phase.seconds, seconds);
+  }
+}
+
+LaneAnswer answer_of(const PackOutput& output, std::size_t lane) {
+  using namespace bugs;
+  const KillLaw& adult = kill_law(Stage::adult, Exposure::steam);
+  const KillLaw& nymph = kill_law(Stage::nymph, Exposure::steam);
+  LaneAnswer answer;
+  answer.kill.egg = log10_ratio_of(output.cap_seconds, 0, lane, kill_law(Stage::egg, Exposure::steam));
+  answer.kill.mobile = std::min(log10_ratio_of(output.cap_seconds, 1, lane, nymph),
+                                log10_ratio_of(output.cap_seconds, 1, lane, adult));
+  answer.kill.engorged = log10_ratio_of(output.cap_seconds, 2, lane, adult);
+  answer.target_peak_celsius = static_cast<double>(output.target_peak[lane]);
+  answer.probe_peak_celsius = static_cast<double>(output.probe_peak[lane]);
+  answer.surface_peak_celsius = static_cast<double>(output.surface_peak[lane]);
+  answer.surface_seconds_above = static_cast<double>(output.surface_seconds_above[lane]);
+  answer.water_gain_kilograms_per_m2 = static_cast<double>(output.water_gain[lane]);
+  return answer;
+}
+
+PassProblem problem_of(const LaneBatch& batch, const LanePass& pass) {
+  PassProblem problem;
+  problem.head = pass.head;
+  problem.pace_metres_per_second = pass.pace_metres_per_second;
+  problem.stack = *pass.stack;
+  problem.vapour_efficiency = pass.vapour_efficiency;
+  problem.pressure_pascal = batch.pressure_pascal;
+  problem.start_celsius = batch.start_celsius;
+  problem.start_activity = batch.start_activity;
+  problem.air = batch.air;
+  problem.passes = batch.passes;
+  problem.gap_seconds = batch.gap_seconds;
+  problem.observe_seconds = batch.observe_seconds;
+  problem.depths_metres = {pass.target_depth_metres};
+  return problem;
+}
+
+Result<LaneAnswer> answer_by_reference(const LaneBatch& batch, const LanePass& pass) {
+  const auto history = run_pass(problem_of(batch, pass), {.stop_below_celsius = batch.stop_below_celsius});
+  if (!history) return refuse(history.error());
+  LaneAnswer answer;
+  Series series;
+  fine_series(*history, history->celsius[0], k_series_step_kelvin, series);
+  answer.kill = kill_of(series);
+  answer.target_peak_celsius = peak_of(series).celsius;
+  answer.probe_peak_celsius = lagged_peak(series, batch.probe_time_constant_seconds).celsius;
+  fine_series(*history, history->surface_celsius, k_series_step_kelvin, series);
+  answer.surface_peak_celsius = peak_of(series).celsius;
+  if (batch.surface_limit_celsius)
+    answer.surface_seconds_above = seconds_above(series, *batch.surface_limit_celsius);
+  answer.water_gain_kilograms_per_m2 = history->water_gain_at_liftoff_kilograms_per_m2;
+  return answer;
+}
+
+// Whether the lanes can hold a pass at all; what they cannot, the reference answers.
+bool fits_lanes(const LaneBatch& batch, const Split& split, int cells) {
+  return batch.passes * 4 <= k_most_pack_phases && split.stack.size() <= k_most_pack_layers &&
+         cells <= k_most_pack_cells;
+}
+
+}  // namespace
+
+Result<std::vector<LaneAnswer>> run_passes(const LaneBatch& batch, std::span<const LanePass> passes,
+                                           LaneAccuracy accuracy, PackKernel kernel) {
+  std::vector<LaneAnswer> answers(passes.size());
+  std::vector<Split> splits;
+  std::map<std::string, std::vector<std::size_t>> groups;
+  for (std::size_t i = 0; i < passes.size(); ++i) {
+    if (auto checked = check(problem_of(batch, passes[i])); !checked) return refuse(checked.error());
+    splits.push_back(split_at(*passes[i].stack, passes[i].target_depth_metres));
+    groups[key_of(splits.back().stack, splits.back().target_layer)].push_back(i);
+  }
+  const Schedules& schedules = accuracy == LaneAccuracy::preview ? k_preview_schedules : k_usual_schedules;
+  std::vector<std::size_t> left_over;
+  PackOutput output;
+  for (auto& [key, members] : groups) {
+    const PackShape shape = shape_of(splits[members.front()], lane_cells(accuracy));
+    if (!fits_lanes(batch, splits[members.front()], shape.cells)) {
+      left_over.insert(left_over.end(), members.begin(), members.end());
+      continue;
+    }
+    std::vector<std::size_t> waiting = members;
+    for (int refine = 1; refine <= k_finest_refine && !waiting.empty(); refine *= 2) {
+      PackInput input;
+      input.dose = pack_dose();
+      input.stop_below_celsius = static_cast<float>(batch.stop_below_celsius);
+      input.largest_mismatch_kelvin =
+          accuracy == LaneAccuracy::preview ? k_preview_mismatch_kelvin : k_usual_mismatch_kelvin;
+      lay_out_phases(batch, schedules, refine, input);
+      int steps = 1;
+      for (int p = 0; p < input.phase_count; ++p)
+        steps += input.phases[static_cast<std::size_t>(p)].blocks *
+                 input.phases[static_cast<std::size_t>(p)].steps;
+      if (steps > k_most_pack_steps) break;
+      std::vector<std::size_t> faulty;
+      for (std::size_t first = 0; first < waiting.size(); first += k_pack) {
+        const std::size_t count = std::min<std::size_t>(k_pack, waiting.size() - first);
+        for (std::size_t lane = 0; lane < k_pack; ++lane) {
+          const std::size_t i = waiting[first + std::min(lane, count - 1)];
+          fill_lane(batch, passes[i], splits[i].stack, lane, input);
+        }
+        kernel(shape, input, output);
+        for (std::size_t lane = 0; lane < count; ++lane) {
+          const std::size_t i = waiting[first + lane];
+          if (output.faulty[lane])
+            faulty.push_back(i);
+          else
+            answers[i] = answer_of(output, lane);
+        }
+      }
+      waiting = std::move(faulty);
+    }
+    left_over.insert(left_over.end(), waiting.begin(), waiting.end());
+  }
+  for (const std::size_t i : left_over) {
+    auto answer = answer_by_reference(batch, passes[i]);
+    if (!answer) return refuse(answer.error());
+    answers[i] = *answer;
+  }
+  return answers;
+}
+
+PassProblem lane_problem(const LaneBatch& batch, const LanePass& pass) {
+  PassProblem problem = problem_of(batch, pass);
+  problem.stack = split_at(*pass.stack, pass.target_depth_metres).stack;
+  return problem;
+}
+
+int lane_cells(LaneAccuracy accuracy) {
+  return accuracy == LaneAccuracy::preview ? k_preview_cells : k_usual_cells;
+}
+
+}  // namespace lastegg::steam

@@ -1,0 +1,64 @@
+// Many passes at once: packs of them go through the lanes, and what faults there is done again with smaller
+// steps, in the end by the double-precision reference. So no pass is lost. Plain values; pure functions.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "physics/quantities/error.h"
+#include "treatments/steam/kill.h"
+#include "treatments/steam/lane_kernels.h"
+#include "treatments/steam/pass.h"
+
+namespace lastegg::steam {
+
+/// What one pass has of its own. Everything else of a PassProblem is shared by the batch.
+struct LanePass {
+  Head head;
+  double vapour_efficiency = 0.6;
+  double pace_metres_per_second = 0.025;
+  const Stack* stack = nullptr;
+  double target_depth_metres = 0;
+};
+
+/// What the passes of a batch share.
+struct LaneBatch {
+  double pressure_pascal = 101325;
+  double start_celsius = 20;
+  double start_activity = 0.5;
+  RoomAir air;
+  int passes = 1;
+  double gap_seconds = 20;
+  double observe_seconds = 60;
+  double probe_time_constant_seconds = 0;
+  std::optional<double> surface_limit_celsius;  ///< seconds above it are counted
+  double stop_below_celsius = -1000;            ///< as in Resolution
+};
+
+enum class LaneAccuracy { preview, usual };
+
+struct LaneAnswer {
+  PlaceKill kill;  ///< at the target
+  double target_peak_celsius = 0;
+  double probe_peak_celsius = 0;
+  double surface_peak_celsius = 0;
+  double surface_seconds_above = 0;
+  double water_gain_kilograms_per_m2 = 0;  ///< at lift-off
+};
+
+/// Runs all passes; answers in their order.
+/// Errors:  as run_pass()
+/// Cost:    about 10 us a pass with sixteen lanes, 50 us with four
+/// Source:  README.md, "Lanes"
+/// Checked: treatments/steam/lane_agreement_test.cpp
+Result<std::vector<LaneAnswer>> run_passes(const LaneBatch& batch, std::span<const LanePass> passes,
+                                           LaneAccuracy accuracy = LaneAccuracy::usual,
+                                           PackKernel kernel = widest_kernel());
+
+/// The pass that a lane marches, as a problem of the reference: the same, with a border of layers at the
+/// target, so that at lane_cells() both have the same grid.
+PassProblem lane_problem(const LaneBatch& batch, const LanePass& pass);
+int lane_cells(LaneAccuracy accuracy);
+
+}  // namespace lastegg::steam
