@@ -2,12 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <limits>
 
 #include "physics/numerics/elementary.h"
-#include "physics/numerics/monotone_curve.h"
 #include "physics/uncertainty/sobol.h"
 #include "physics/uncertainty/weighted.h"
+#include "treatments/steam/crossings.h"
 #include "treatments/steam/lane_pass.h"
 
 namespace lastegg::steam {
@@ -15,7 +16,6 @@ namespace {
 
 constexpr double k_infinity = std::numeric_limits<double>::infinity();
 constexpr double k_no_more_dose_celsius = 40;  // onset of mortality: below it no place gains dose
-constexpr std::size_t k_pace_count = k_paces.size();
 
 /// Extra water that a boiler carries over as droplets, as a share of its supply. Source: estimate (trade side
 /// quotes 5-6 %).
@@ -24,40 +24,22 @@ constexpr double k_carried_over_share = 0.05;
 /// boiler, derived.
 constexpr double k_supply_per_width_kilograms_per_metre_second = 0.65e-3 / 0.2;
 
-using Row = std::array<double, k_pace_count>;
+// Samples whose temperatures and water are shown at the planned pace and beside the curve; shares and margins
+// take all.
+constexpr std::size_t k_planned_samples = 256, k_curve_samples = 64;
 
-/// One sample at all paces.
-struct SampleCurve {
-  Row lethal{};                     // log10(R / 2), worst of the stages in the verdict
-  Row egg{}, mobile{}, engorged{};  // log10 R
-  Row target{};                     // peak at the target, celsius
-  Row condensate{};                 // kg/m2
-  Row scorch{};                     // above zero: the surface passes its limit
-  double hand = 1;                  // actual over planned pace
-};
+// Ensembles up to this size serve previews, and are marched as such.
+constexpr std::size_t k_preview_samples = 128;
 
-Row log_paces() {
-  Row x{};
-  for (std::size_t k = 0; k < k_pace_count; ++k) x[k] = numerics::log(k_paces[k]);
-  return x;
-}
+// A sample predicted further from the window's end than so many standard errors is not marched for it.
+constexpr double k_sure_errors = 5;
 
-double read(const Row& x, const Row& y, double pace) {
-  return numerics::monotone_curve(x, y, numerics::log(pace));
-}
+// Harm is looked for while the surface is hot, no longer than this.
+constexpr double k_harm_seconds = 10;
+constexpr double k_least_observed_seconds = 1;
 
-// The pace where a falling row crosses zero: bisection on its monotone curve. Above zero everywhere:
-// infinity; below: 0.
-double crossing(const Row& x, const Row& y) {
-  if (y.back() > 0) return k_infinity;
-  if (y.front() <= 0) return 0;
-  double low = x.front(), high = x.back();
-  for (int i = 0; i < 48; ++i) {
-    const double middle = 0.5 * (low + high);
-    (numerics::monotone_curve(x, y, middle) > 0 ? low : high) = middle;
-  }
-  return numerics::exp(0.5 * (low + high));
-}
+constexpr double k_kill_close_enough = 0.08;  // in log10 of the dose ratio: about 1.5 % of pace
+constexpr double k_harm_close_enough = 0.03;  // about 3 % of the limit
 
 Stack drawn_stack(const PaceProblem& problem, std::uint32_t i) {
   Stack stack;
@@ -79,122 +61,258 @@ Stack drawn_stack(const PaceProblem& problem, std::uint32_t i) {
   return stack;
 }
 
-// Every sample at every pace.
-Result<std::vector<SampleCurve>> march_samples(const PaceProblem& problem) {
-  const Calibration& calibration = problem.calibration;
-  const std::size_t samples = calibration.weights.size();
-  std::vector<SampleCurve> curves(samples);
-  std::vector<Stack> stacks(samples);
-  std::vector<LanePass> passes(samples);
-  for (std::size_t i = 0; i < samples; ++i) {
-    const DrawnHead drawn = drawn_head(calibration, problem.cloth_key, static_cast<int>(i));
-    stacks[i] = drawn_stack(problem, static_cast<std::uint32_t>(i));
-    double depth = problem.target_depth_metres;
-    if (calibration.towel == Towel::laid) {
-      stacks[i].insert(stacks[i].begin(), laid_towel());
-      depth += stacks[i].front().thickness_metres;
-    }
-    passes[i] = {drawn.head, drawn.vapour_efficiency, 0, &stacks[i], depth};
-    curves[i].hand =
-        numerics::exp(k_hand_spread * SobolStream("hand", 0).normal(static_cast<std::uint32_t>(i)));
-  }
-  LaneBatch batch;
-  batch.pressure_pascal = calibration.pressure_pascal;
-  batch.start_celsius = problem.start_celsius;
-  batch.start_activity = problem.start_activity;
-  batch.air = problem.air;
-  batch.passes = problem.passes;
-  batch.stop_below_celsius = k_no_more_dose_celsius;
-  // Harm takes the dew temperature at its possible worst: the boiling point.
-  const double hotter =
-      boiling_celsius(calibration.pressure_pascal) - cleanest_dew_celsius(calibration.pressure_pascal);
-  if (problem.harm.surface_celsius) batch.surface_limit_celsius = *problem.harm.surface_celsius - hotter;
-  for (std::size_t k = 0; k < k_pace_count; ++k) {
-    for (LanePass& pass : passes) pass.pace_metres_per_second = k_paces[k];
-    const auto answers = run_passes(batch, passes);
-    if (!answers) return refuse(answers.error());
-    for (std::size_t i = 0; i < samples; ++i) {
-      const LaneAnswer& answer = (*answers)[i];
-      SampleCurve& curve = curves[i];
-      curve.egg[k] = answer.kill.egg;
-      curve.mobile[k] = answer.kill.mobile;
-      curve.engorged[k] = answer.kill.engorged;
-      curve.lethal[k] = answer.kill.worst() - numerics::log10(bugs::required_ratio());
-      curve.target[k] = answer.target_peak_celsius;
-      curve.condensate[k] =
-          answer.water_gain_kilograms_per_m2 +
-          problem.passes * k_carried_over_share * k_supply_per_width_kilograms_per_metre_second / k_paces[k];
-      curve.scorch[k] = -1;
-      if (batch.surface_limit_celsius) {
-        curve.scorch[k] = problem.harm.seconds_allowed_above > 0
-                              ? answer.surface_seconds_above / problem.harm.seconds_allowed_above - 1
-                              : (answer.surface_peak_celsius - *batch.surface_limit_celsius) / 10;
-      }
+// The normal scores that a sample's stack was drawn from, which predict its limits together with those of its
+// head.
+void add_stack_features(const PaceProblem& problem, std::uint32_t i, std::vector<double>& features) {
+  for (std::size_t k = 0; k < problem.stack.size(); ++k) {
+    const UncertainLayer& layer = problem.stack[k];
+    const std::string key = problem.stack_key + "/" + std::to_string(k);
+    const double spreads[] = {layer.thickness_spread, layer.conductivity_spread, layer.capacity_spread};
+    for (unsigned dimension = 0; dimension < 3; ++dimension) {
+      if (spreads[dimension] > 0) features.push_back(SobolStream(key, dimension).normal(i));
     }
   }
-  return curves;
 }
 
-struct Ensemble {
-  const PaceProblem& problem;
-  std::vector<SampleCurve> curves;
-  Row x = log_paces();
+std::vector<double> features_of(const PaceProblem& problem, int i) {
+  const Scores scores = calibrated_scores(problem.calibration, problem.cloth_key, i);
+  std::vector<double> features(scores.begin(), scores.end());
+  for (std::size_t row = 0; row < scores.size(); ++row) {
+    for (std::size_t column = 0; column <= row; ++column) features.push_back(scores[row] * scores[column]);
+  }
+  add_stack_features(problem, static_cast<std::uint32_t>(i), features);
+  return features;
+}
 
-  std::size_t size() const { return curves.size(); }
-  template <class Value>
-  double mean(Value value) const {
+// All samples of a problem, ready to be marched at any pace.
+class Ensemble {
+ public:
+  explicit Ensemble(const PaceProblem& problem) : problem_(problem) {
+    const Calibration& calibration = problem.calibration;
+    const std::size_t samples = calibration.weights.size();
+    accuracy_ = samples <= k_preview_samples ? LaneAccuracy::preview : LaneAccuracy::usual;
+    stacks_.resize(samples);
+    for (std::size_t i = 0; i < samples; ++i) {
+      const auto index = static_cast<std::uint32_t>(i);
+      passes_.push_back(pass_of(drawn_head(calibration, problem.cloth_key, static_cast<int>(i)),
+                                drawn_stack(problem, index), stacks_[i]));
+      hands_.push_back(numerics::exp(k_hand_spread * SobolStream("hand", 0).normal(index)));
+      features_.push_back(features_of(problem, static_cast<int>(i)));
+    }
+    Stack nominal;
+    for (const UncertainLayer& layer : problem.stack) nominal.push_back(layer.layer);
+    nominal_ = pass_of(median_head(calibration, problem.cloth_key), nominal, nominal_stack_);
+    batch_.pressure_pascal = calibration.pressure_pascal;
+    batch_.start_celsius = problem.start_celsius;
+    batch_.start_activity = problem.start_activity;
+    batch_.air = problem.air;
+    batch_.passes = problem.passes;
+    batch_.stop_below_celsius = k_no_more_dose_celsius;
+    // Harm takes the dew temperature at its possible worst: the boiling point.
+    const double hotter =
+        boiling_celsius(calibration.pressure_pascal) - cleanest_dew_celsius(calibration.pressure_pascal);
+    if (problem.harm.surface_celsius) batch_.surface_limit_celsius = *problem.harm.surface_celsius - hotter;
+  }
+
+  std::size_t size() const { return passes_.size(); }
+
+  /// Limits of every sample.
+  Result<std::vector<SampleLimits>> limits(Marched marched) const {
+    std::vector<SampleLimits> limits(size());
+    CrossingSearch range;
+    range.low = numerics::log(k_paces.front());
+    range.high = numerics::log(k_paces.back());
+    if (marched == Marched::those_near_the_window) range.matters = near_quantile(1 - problem_.confidence);
+    const auto kill = crossings(
+        range, k_kill_close_enough, batch_,
+        [&](const LaneAnswer& answer, double) {
+          return answer.kill.worst() - numerics::log10(bugs::required_ratio());
+        },
+        [&](std::size_t i, const LaneAnswer& answer, double) {
+          limits[i].egg_is_worst = answer.kill.egg <= answer.kill.mobile;
+        });
+    if (!kill) return refuse(kill.error());
+    LaneBatch steam = batch_;
+    steam.observe_seconds = batch_.surface_limit_celsius ? k_harm_seconds : k_least_observed_seconds;
+    if (batch_.surface_limit_celsius) steam.stop_below_celsius = *batch_.surface_limit_celsius;
+    if (range.matters) range.matters = near_quantile(problem_.confidence);
+    const auto harm = crossings(
+        range, k_harm_close_enough, steam,
+        [&](const LaneAnswer& answer, double pace) { return std::max(soak(answer, pace), scorch(answer)); },
+        [&](std::size_t i, const LaneAnswer& answer, double pace) {
+          limits[i].soaks_first = soak(answer, pace) >= scorch(answer);
+        });
+    if (!harm) return refuse(harm.error());
+    for (std::size_t i = 0; i < size(); ++i) {
+      limits[i].fastest = std::min(pace_at((*kill)[i]), k_paces.back()) / hands_[i];
+      limits[i].slowest = pace_at((*harm)[i]) / hands_[i];
+      limits[i].slope = (*kill)[i].slope;
+    }
+    return limits;
+  }
+
+  PassProblem reference_problem(std::size_t i, double pace) const {
+    LanePass pass = passes_[i];
+    pass.pace_metres_per_second = pace;
+    return lane_problem(batch_, pass);
+  }
+
+  /// The first `count` samples at a planned pace, marched; shares come from the limits of all.
+  Result<AtPace> at(double planned, std::size_t count, const std::vector<SampleLimits>& limits) const {
+    count = std::min(count, size());
+    std::vector<LanePass> passes(passes_.begin(), passes_.begin() + static_cast<std::ptrdiff_t>(count));
+    std::vector<double> weights(problem_.calibration.weights.begin(),
+                                problem_.calibration.weights.begin() + static_cast<std::ptrdiff_t>(count));
     double sum = 0;
-    for (std::size_t i = 0; i < size(); ++i) sum += problem.calibration.weights[i] * value(curves[i]);
-    return sum;
-  }
-  template <class Value>
-  std::vector<double> values(Value value) const {
-    std::vector<double> out(size());
-    for (std::size_t i = 0; i < size(); ++i) out[i] = value(curves[i]);
-    return out;
-  }
-  double quantile(const std::vector<double>& values_of_samples, double p) const {
-    return weighted_quantile(values_of_samples, problem.calibration.weights, p);
-  }
-  Spread spread(const std::vector<double>& v) const {
-    return {quantile(v, 0.05), quantile(v, 0.25), quantile(v, 0.5), quantile(v, 0.75), quantile(v, 0.95)};
-  }
+    for (std::size_t i = 0; i < count; ++i) {
+      passes[i].pace_metres_per_second = planned * hands_[i];
+      sum += weights[i];
+    }
+    for (double& weight : weights) weight /= sum;
+    const auto answers = run_passes(batch_, passes, accuracy_);
+    if (!answers) return refuse(answers.error());
 
-  AtPace at(double planned) const {
-    const auto pick = [&](Row SampleCurve::* row) {
-      return [this, row, planned](const SampleCurve& c) { return read(x, c.*row, planned * c.hand); };
-    };
+    std::vector<double> target(count), water(count);
     AtPace out;
     out.pace_metres_per_second = planned;
-    const std::vector<double> lethal = values(pick(&SampleCurve::lethal));
-    out.lethal_margin = quantile(lethal, 1 - problem.confidence);
-    out.short_margin = quantile(lethal, problem.confidence);
-    out.lethal_share =
-        mean([&, of = pick(&SampleCurve::lethal)](const SampleCurve& c) { return of(c) >= 0 ? 1.0 : 0.0; });
-    out.soak_share = mean([&, of = pick(&SampleCurve::condensate)](const SampleCurve& c) {
-      return of(c) > problem.harm.wetting_kilograms_per_m2 ? 1.0 : 0.0;
-    });
-    out.scorch_share =
-        mean([&, of = pick(&SampleCurve::scorch)](const SampleCurve& c) { return of(c) > 0 ? 1.0 : 0.0; });
-    out.harmless_share = mean(
-        [&, wet = pick(&SampleCurve::condensate), hot = pick(&SampleCurve::scorch)](const SampleCurve& c) {
-          return wet(c) <= problem.harm.wetting_kilograms_per_m2 && hot(c) <= 0 ? 1.0 : 0.0;
-        });
-    out.target_celsius = spread(values(pick(&SampleCurve::target)));
-    out.condensate_kilograms_per_m2 = spread(values(pick(&SampleCurve::condensate)));
-    out.kill_egg = bugs::printed_probability(mean([&, of = pick(&SampleCurve::egg)](const SampleCurve& c) {
-      return bugs::expected_kill(bugs::Stage::egg, of(c));
-    }));
-    out.kill_mobile =
-        bugs::printed_probability(mean([&, of = pick(&SampleCurve::mobile)](const SampleCurve& c) {
-          return bugs::expected_kill(bugs::Stage::adult, of(c));
-        }));
-    out.kill_engorged =
-        bugs::printed_probability(mean([&, of = pick(&SampleCurve::engorged)](const SampleCurve& c) {
-          return bugs::expected_kill(bugs::Stage::adult, of(c));
-        }));
+    for (std::size_t i = 0; i < count; ++i) {
+      const LaneAnswer& answer = (*answers)[i];
+      target[i] = answer.target_peak_celsius;
+      water[i] = condensate(answer, planned * hands_[i]);
+      out.kill_egg += weights[i] * bugs::expected_kill(bugs::Stage::egg, answer.kill.egg);
+      out.kill_mobile += weights[i] * bugs::expected_kill(bugs::Stage::adult, answer.kill.mobile);
+      out.kill_engorged += weights[i] * bugs::expected_kill(bugs::Stage::adult, answer.kill.engorged);
+    }
+    for (double* probability : {&out.kill_egg, &out.kill_mobile, &out.kill_engorged})
+      *probability = bugs::printed_probability(*probability);
+    const auto spread = [&](const std::vector<double>& v) {
+      const auto q = [&](double p) { return weighted_quantile(v, weights, p); };
+      return Spread{q(0.05), q(0.25), q(0.5), q(0.75), q(0.95)};
+    };
+    std::vector<double> margins(size());
+    for (std::size_t i = 0; i < size(); ++i) margins[i] = margin_at(planned, i, limits[i]);
+    out.lethal_margin = weighted_quantile(margins, problem_.calibration.weights, 1 - problem_.confidence);
+    out.short_margin = weighted_quantile(margins, problem_.calibration.weights, problem_.confidence);
+    out.target_celsius = spread(target);
+    out.condensate_kilograms_per_m2 = spread(water);
+    for (std::size_t i = 0; i < size(); ++i) {
+      const double weight = problem_.calibration.weights[i];
+      // At the fastest pace that is looked at a sample without a limit counts as killed there.
+      if (planned <= limits[i].fastest * (1 + 1e-12)) out.lethal_share += weight;
+      if (planned >= limits[i].slowest)
+        out.harmless_share += weight;
+      else
+        (limits[i].soaks_first ? out.soak_share : out.scorch_share) += weight;
+    }
     return out;
   }
+
+ private:
+  using Value = std::function<double(const LaneAnswer&, double pace)>;
+  using Note = std::function<void(std::size_t sample, const LaneAnswer&, double pace)>;
+
+  LanePass pass_of(const DrawnHead& drawn, Stack stack, Stack& kept) const {
+    double depth = problem_.target_depth_metres;
+    if (problem_.calibration.towel == Towel::laid) {
+      stack.insert(stack.begin(), laid_towel());
+      depth += stack.front().thickness_metres;
+    }
+    kept = std::move(stack);
+    return {drawn.head, drawn.vapour_efficiency, 0, &kept, depth};
+  }
+
+  // Whether a crossing in ln(pace), less the hand's, lies near a weighted quantile of those known.
+  Matters near_quantile(double share) const {
+    return [this, share, at = std::size_t{0}, quantile = 0.0](std::size_t which, double x, double error,
+                                                              std::span<const Crossing> known) mutable {
+      if (at != known.size()) {
+        at = known.size();
+        std::vector<double> planned(at);
+        for (std::size_t i = 0; i < at; ++i) planned[i] = known[i].x - numerics::log(hands_[i]);
+        quantile = weighted_quantile(planned,
+                                     {problem_.calibration.weights.begin(),
+                                      problem_.calibration.weights.begin() + static_cast<std::ptrdiff_t>(at)},
+                                     share);
+      }
+      return !std::isfinite(quantile) ||
+             std::fabs(x - numerics::log(hands_[which]) - quantile) < k_sure_errors * error;
+    };
+  }
+
+  static double pace_at(const Crossing& crossing) {
+    return crossing.x == -k_infinity ? 0 : crossing.x == k_infinity ? k_infinity : numerics::exp(crossing.x);
+  }
+
+  double condensate(const LaneAnswer& answer, double pace) const {
+    return answer.water_gain_kilograms_per_m2 +
+           problem_.passes * k_carried_over_share * k_supply_per_width_kilograms_per_metre_second / pace;
+  }
+  // log10(R/2) of a sample at a planned pace, by the slope at its fastest: exact where a verdict is near.
+  double margin_at(double planned, std::size_t i, const SampleLimits& sample) const {
+    if (sample.fastest <= 0) return k_no_kill;
+    if (sample.fastest * hands_[i] >= k_paces.back() && planned * hands_[i] <= k_paces.back())
+      return -k_no_kill;
+    return sample.slope * numerics::log(planned / sample.fastest);
+  }
+
+  // Above zero: too wet. Above zero: the surface passes what it bears.
+  double soak(const LaneAnswer& answer, double pace) const {
+    return numerics::log(std::max(1e-6, condensate(answer, pace)) / problem_.harm.wetting_kilograms_per_m2);
+  }
+  double scorch(const LaneAnswer& answer) const {
+    if (!batch_.surface_limit_celsius) return -k_infinity;
+    return problem_.harm.seconds_allowed_above > 0
+               ? answer.surface_seconds_above / problem_.harm.seconds_allowed_above - 1
+               : (answer.surface_peak_celsius - *batch_.surface_limit_celsius) / 10;
+  }
+
+  // Where `value` crosses zero in every sample, in ln(pace); the median of everything tells where to begin.
+  Result<std::vector<Crossing>> crossings(CrossingSearch search, double close_enough, const LaneBatch& batch,
+                                          const Value& value, const Note& note) const {
+    std::vector<LanePass> at_paces(k_paces.size(), nominal_);
+    std::array<double, k_paces.size()> x{}, y{};
+    for (std::size_t k = 0; k < k_paces.size(); ++k) at_paces[k].pace_metres_per_second = k_paces[k];
+    const auto answers = run_passes(batch, at_paces, accuracy_);
+    if (!answers) return refuse(answers.error());
+    for (std::size_t k = 0; k < k_paces.size(); ++k) {
+      x[k] = numerics::log(k_paces[k]);
+      y[k] = value((*answers)[k], k_paces[k]);
+    }
+    std::size_t k = 1;
+    while (k + 1 < k_paces.size() && y[k] > 0) ++k;
+    const double rise = (y[k] - y[k - 1]) / (x[k] - x[k - 1]);
+    search.start_slope = std::min(rise, -0.1);
+    search.start = std::clamp(x[k - 1] - y[k - 1] / search.start_slope, search.low, search.high);
+    search.close_enough = close_enough;
+    return find_crossings(
+        features_, search,
+        [&](std::span<const std::size_t> which, std::span<const double> xs) -> Result<std::vector<double>> {
+          std::vector<LanePass> passes(which.size());
+          for (std::size_t i = 0; i < which.size(); ++i) {
+            passes[i] = passes_[which[i]];
+            passes[i].pace_metres_per_second = numerics::exp(xs[i]);
+          }
+          const auto marched = run_passes(batch, passes, accuracy_);
+          if (!marched) return refuse(marched.error());
+          std::vector<double> values(which.size());
+          for (std::size_t i = 0; i < which.size(); ++i) {
+            const double pace = passes[i].pace_metres_per_second;
+            values[i] = value((*marched)[i], pace);
+            note(which[i], (*marched)[i], pace);
+          }
+          return values;
+        });
+  }
+
+  const PaceProblem& problem_;
+  std::vector<Stack> stacks_;
+  std::vector<LanePass> passes_;
+  std::vector<double> hands_;
+  std::vector<std::vector<double>> features_;
+  Stack nominal_stack_;
+  LanePass nominal_;
+  LaneBatch batch_;
+  LaneAccuracy accuracy_;
 };
 
 }  // namespace
@@ -209,48 +327,57 @@ double recommended_pace(double slowest, double fastest) {
   return wanted;
 }
 
+Result<std::vector<SampleLimits>> sample_limits(const PaceProblem& problem, Marched marched) {
+  return Ensemble(problem).limits(marched);
+}
+
+PassProblem sample_pass(const PaceProblem& problem, int i, double pace_metres_per_second) {
+  return Ensemble(problem).reference_problem(static_cast<std::size_t>(i), pace_metres_per_second);
+}
+
 Result<PaceReport> find_pace(const PaceProblem& problem) {
-  auto curves = march_samples(problem);
-  if (!curves) return refuse(curves.error());
-  Ensemble ensemble{problem, std::move(*curves)};
-  const int samples = static_cast<int>(problem.calibration.weights.size());
-  const Row& x = ensemble.x;
+  const Ensemble ensemble(problem);
+  const auto limits = ensemble.limits(Marched::those_near_the_window);
+  if (!limits) return refuse(limits.error());
+  const std::vector<double>& weights = problem.calibration.weights;
   PaceReport report;
-  report.samples = samples;
+  report.samples = static_cast<int>(weights.size());
   report.effective_samples = problem.calibration.effective_samples;
-  for (const double pace : k_paces) report.curve.push_back(ensemble.at(pace));
 
-  const auto soak_free = [&](const SampleCurve& c) {
-    Row over = c.condensate;
-    for (double& value : over) value -= problem.harm.wetting_kilograms_per_m2;
-    return crossing(x, over) / c.hand;
-  };
-  const auto scorch_free = [&](const SampleCurve& c) { return crossing(x, c.scorch) / c.hand; };
-  const std::vector<double> fastest = ensemble.values(
-      [&](const SampleCurve& c) { return std::min(crossing(x, c.lethal), k_paces.back()) / c.hand; });
-  const std::vector<double> soak = ensemble.values(soak_free);
-  const std::vector<double> scorch = ensemble.values(scorch_free);
-  std::vector<double> slowest(fastest.size());
-  for (std::size_t i = 0; i < slowest.size(); ++i)
-    slowest[i] = std::max({soak[i], scorch[i], k_slowest_pace});
-  report.fastest_metres_per_second = ensemble.quantile(fastest, 1 - problem.confidence);
-  report.slowest_metres_per_second = ensemble.quantile(slowest, problem.confidence);
+  std::vector<double> fastest, slowest;
+  for (const SampleLimits& sample : *limits) {
+    fastest.push_back(sample.fastest);
+    slowest.push_back(std::max(sample.slowest, k_slowest_pace));
+  }
+  report.fastest_metres_per_second = weighted_quantile(fastest, weights, 1 - problem.confidence);
+  report.slowest_metres_per_second = weighted_quantile(slowest, weights, problem.confidence);
 
-  const double soak_limit = ensemble.quantile(soak, problem.confidence);
-  const double scorch_limit = ensemble.quantile(scorch, problem.confidence);
-  report.slow_limit = std::max(soak_limit, scorch_limit) <= k_slowest_pace ? SlowLimit::steady_hand
-                      : scorch_limit > soak_limit                          ? SlowLimit::scorch
-                                                                           : SlowLimit::soak;
-  const double at_fastest = std::max(report.fastest_metres_per_second, k_slowest_pace);
-  const double egg_worst = ensemble.mean([&](const SampleCurve& c) {
-    return read(x, c.egg, at_fastest * c.hand) <= read(x, c.mobile, at_fastest * c.hand) ? 1.0 : 0.0;
-  });
-  report.fast_limit = egg_worst >= 0.5 ? FastLimit::egg : FastLimit::mobile;
-  if (report.has_window()) {
-    report.planned =
-        ensemble.at(recommended_pace(report.slowest_metres_per_second, report.fastest_metres_per_second));
-  } else if (report.slowest_metres_per_second <= k_paces.back()) {
-    report.planned = ensemble.at(report.slowest_metres_per_second);
+  // What limits is what most of the weight that lies at or beyond a limit has.
+  double soak = 0, scorch = 0, egg = 0, mobile = 0;
+  for (std::size_t i = 0; i < weights.size(); ++i) {
+    const SampleLimits& sample = (*limits)[i];
+    if (slowest[i] >= report.slowest_metres_per_second) (sample.soaks_first ? soak : scorch) += weights[i];
+    if (fastest[i] <= report.fastest_metres_per_second) (sample.egg_is_worst ? egg : mobile) += weights[i];
+  }
+  report.slow_limit = report.slowest_metres_per_second <= k_slowest_pace ? SlowLimit::steady_hand
+                      : scorch > soak                                    ? SlowLimit::scorch
+                                                                         : SlowLimit::soak;
+  report.fast_limit = egg >= mobile ? FastLimit::egg : FastLimit::mobile;
+
+  for (const double pace : k_paces) {
+    auto at = ensemble.at(pace, k_curve_samples, *limits);
+    if (!at) return refuse(at.error());
+    report.curve.push_back(*at);
+  }
+  std::optional<double> planned;
+  if (report.has_window())
+    planned = recommended_pace(report.slowest_metres_per_second, report.fastest_metres_per_second);
+  else if (report.slowest_metres_per_second <= k_paces.back())
+    planned = report.slowest_metres_per_second;
+  if (planned) {
+    auto at = ensemble.at(*planned, k_planned_samples, *limits);
+    if (!at) return refuse(at.error());
+    report.planned = *at;
   }
   return report;
 }

@@ -42,8 +42,8 @@ struct PaceProblem {
   double confidence = 0.95;
 };
 
-/// Paces at which every sample is marched, m/s; between them quantities are interpolated in ln(pace).
-/// Slowest: below 2 mm/s no hand is steady (judgement). One inch per second is a member.
+/// Paces of the curve that is shown, m/s; the first and last are the ends of the search. Slowest: below 2
+/// mm/s no hand is steady (judgement). One inch per second is a member.
 constexpr std::array<double, 6> k_paces{0.002, 0.0055, 0.0095, 0.0155, 0.0254, 0.045};
 constexpr double k_one_inch_per_second = 0.0254;
 constexpr double k_slowest_pace = 0.002;
@@ -84,13 +84,40 @@ struct PaceReport {
   int samples = 0;
 };
 
-/// Marches every sample at every pace and reads off the window.
-/// Model:   per sample i: fastest v with R >= 2 at the target for the worst of eggs, nymphs, unfed adults and
-/// of z; slowest v
-///          with surface and condensate under their limits and the hand steady; both divided by the hand's
-///          scatter. Window = [confidence quantile of the slowest, 1 - confidence quantile of the fastest].
-/// Errors:  as run_pass().
-/// Cost:    samples x 6 passes.
+/// What limits one sample, with the scatter of its hand: planned paces.
+struct SampleLimits {
+  double fastest = 0;        ///< m/s; 0: no pace kills; at most k_paces.back() over the hand's scatter
+  double slowest = 0;        ///< m/s; 0: the slowest looked at does no harm; infinity: every pace harms
+  double slope = -5;         ///< of log10 R over ln(pace) at the fastest
+  bool egg_is_worst = true;  ///< at the fastest pace
+  bool soaks_first = true;   ///< the wetting limit closes before that of the surface
+};
+
+/// Which samples are marched until their limits are known.
+enum class Marched {
+  all,
+  those_near_the_window  ///< the others, once predictions are tried, keep what is predicted of them
+};
+
+/// Limits of every sample: the fastest pace with R >= 2 at the target for the worst of eggs, nymphs, unfed
+/// adults and of z, and the slowest with surface and condensate under their limits. Model:   a prediction
+/// whose standard error is s leaves a sample alone when it is further than 5 s from the end of the
+///          window: on which side of it the sample lies is then known, and no more is asked of it.
+/// Errors:  as run_pass()
+/// Cost:    about 1.6 passes and 1.6 of their steamed part per marched sample
+/// Source:  own derivation, docs/decisions/015-few-marches.md
+/// Checked: treatments/steam/pace_agreement_test.cpp (root finding with the reference; both ways alike)
+Result<std::vector<SampleLimits>> sample_limits(const PaceProblem& problem, Marched marched);
+
+/// Sample i at a pace, without the scatter of its hand, as a problem of the reference.
+PassProblem sample_pass(const PaceProblem& problem, int i, double pace_metres_per_second);
+
+/// The window of the ensemble and what it brings.
+/// Model:   window = [confidence quantile of the samples' slowest, 1 - confidence quantile of their fastest],
+/// the
+///          former no slower than a hand can be steady.
+/// Errors:  as run_pass()
+/// Cost:    about 1.5 passes per sample of 1024
 /// Source:  own derivation, README.md
 /// Checked: treatments/steam/pace_law_test.cpp
 Result<PaceReport> find_pace(const PaceProblem& problem);
