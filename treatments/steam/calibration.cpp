@@ -16,11 +16,11 @@ namespace {
 
 constexpr int k_most_iterations = 25;
 constexpr double k_score_step = 0.1;       // of the difference quotients
-constexpr double k_converged_step = 1e-4;  // largest change of a score
+constexpr double k_converged_step = 3e-3;  // largest change of a score; the weights do the rest
 constexpr double k_fold_observe_seconds = 40;
 constexpr double k_fold_stop_celsius = 35;  // no cell can raise the probe's peak any more
 constexpr double k_map_freedom = 4;
-constexpr int k_adaptation_samples = 512;
+constexpr int k_adaptation_samples = 256;
 constexpr int k_most_adaptations = 6;
 constexpr double k_good_effective_share = 0.65;
 constexpr double k_covariance_widening = 1.0;
@@ -82,7 +82,8 @@ LaneBatch fold_batch(const FoldTest& test) {
 
 // expected_peaks() of many scores at once.
 Result<std::vector<std::vector<double>>> expected_peaks_of_many(const FoldTest& test,
-                                                                std::span<const Scores> scores) {
+                                                                std::span<const Scores> scores,
+                                                                LaneAccuracy accuracy = LaneAccuracy::usual) {
   const std::size_t readings = test.readings.size();
   std::vector<LanePass> passes;
   passes.reserve(scores.size() * readings);
@@ -93,7 +94,7 @@ Result<std::vector<std::vector<double>>> expected_peaks_of_many(const FoldTest& 
                         &reading.stack, reading.depth_metres});
     }
   }
-  const auto answers = run_passes(fold_batch(test), passes);
+  const auto answers = run_passes(fold_batch(test), passes, accuracy);
   if (!answers) {
     Error error = answers.error();
     error.where = "/readings";
@@ -172,11 +173,12 @@ Result<Curvature> curvature(const FoldTest& test, const Scores& scores, const Ob
 }
 
 // Weight of each of the first `count` samples of a map: posterior density over the density of the map.
-Result<std::vector<double>> weights_of(const FoldTest& test, const Calibration& calibration, int count) {
+Result<std::vector<double>> weights_of(const FoldTest& test, const Calibration& calibration, int count,
+                                       LaneAccuracy accuracy) {
   std::vector<Scores> scores(static_cast<std::size_t>(count));
   for (int i = 0; i < count; ++i)
     scores[static_cast<std::size_t>(i)] = calibrated_scores(calibration, calibration.cloth_key, i);
-  const auto expected = expected_peaks_of_many(test, scores);
+  const auto expected = expected_peaks_of_many(test, scores, accuracy);
   if (!expected) return refuse(expected.error());
   std::vector<double> half_log(scores.size());
   for (std::size_t i = 0; i < scores.size(); ++i) {
@@ -323,14 +325,14 @@ Result<FitReport> calibrate(const FoldTest& test, int samples) {
   // Where the posterior is no bell, the Laplace map wastes samples: match it to the mean and covariance of a
   // first weighted round, and keep what leaves most effective samples.
   const int first_round = std::min(samples, k_adaptation_samples);
-  auto best = weights_of(test, calibration, first_round);
+  auto best = weights_of(test, calibration, first_round, LaneAccuracy::preview);
   if (!best) return refuse(best.error());
   Calibration latest = calibration;
   std::vector<double> latest_weights = *best;
   for (int round = 0; round < k_most_adaptations; ++round) {
     if (effective_sample_size(*best) >= k_good_effective_share * first_round) break;
     latest = matched_to(latest, latest_weights);
-    auto weights = weights_of(test, latest, first_round);
+    auto weights = weights_of(test, latest, first_round, LaneAccuracy::preview);
     if (!weights) return refuse(weights.error());
     latest_weights = std::move(*weights);
     if (effective_sample_size(latest_weights) > effective_sample_size(*best)) {
@@ -338,7 +340,7 @@ Result<FitReport> calibrate(const FoldTest& test, int samples) {
       best = latest_weights;
     }
   }
-  auto weights = weights_of(test, calibration, samples);
+  auto weights = weights_of(test, calibration, samples, accuracy_for(samples));
   if (!weights) return refuse(weights.error());
   calibration.weights = std::move(*weights);
   calibration.effective_samples = effective_sample_size(calibration.weights);

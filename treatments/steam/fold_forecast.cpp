@@ -46,7 +46,8 @@ Result<std::vector<FoldPoint>> fold_forecast(const Calibration& calibration, con
         pass.pace_metres_per_second = pace;
         pass.target_depth_metres = depths_metres[d];
       }
-      const auto answers = run_passes(batch, passes);
+      const auto answers =
+          run_passes(batch, passes, accuracy_for(static_cast<int>(calibration.weights.size())));
       if (!answers) return refuse(answers.error());
       for (std::size_t i = 0; i < count; ++i) {
         const LaneAnswer& answer = (*answers)[i];

@@ -38,6 +38,11 @@ struct LaneBatch {
 
 enum class LaneAccuracy { preview, usual };
 
+/// Ensembles up to 128 samples serve previews and are marched as such.
+constexpr LaneAccuracy accuracy_for(int samples) {
+  return samples <= 128 ? LaneAccuracy::preview : LaneAccuracy::usual;
+}
+
 struct LaneAnswer {
   PlaceKill kill;  ///< at the target
   double target_peak_celsius = 0;

@@ -28,9 +28,6 @@ constexpr double k_supply_per_width_kilograms_per_metre_second = 0.65e-3 / 0.2;
 // take all.
 constexpr std::size_t k_planned_samples = 256, k_curve_samples = 64;
 
-// Ensembles up to this size serve previews, and are marched as such.
-constexpr std::size_t k_preview_samples = 128;
-
 // A sample predicted further from the window's end than so many standard errors is not marched for it.
 constexpr double k_sure_errors = 5;
 
@@ -90,7 +87,7 @@ class Ensemble {
   explicit Ensemble(const PaceProblem& problem) : problem_(problem) {
     const Calibration& calibration = problem.calibration;
     const std::size_t samples = calibration.weights.size();
-    accuracy_ = samples <= k_preview_samples ? LaneAccuracy::preview : LaneAccuracy::usual;
+    accuracy_ = accuracy_for(static_cast<int>(samples));
     stacks_.resize(samples);
     for (std::size_t i = 0; i < samples; ++i) {
       const auto index = static_cast<std::uint32_t>(i);
