@@ -19,10 +19,12 @@ constexpr double k_score_step = 0.1;       // of the difference quotients
 constexpr double k_converged_step = 3e-3;  // largest change of a score; the weights do the rest
 constexpr double k_fold_observe_seconds = 40;
 constexpr double k_fold_stop_celsius = 35;  // no cell can raise the probe's peak any more
-constexpr double k_map_freedom = 4;
-constexpr int k_adaptation_samples = 256;
+constexpr unsigned k_map_freedom = 6;
+constexpr int k_adaptation_samples = 512;
 constexpr int k_most_adaptations = 6;
 constexpr double k_good_effective_share = 0.65;
+constexpr int k_most_last_rounds = 2;
+constexpr double k_fair_effective_share = 0.45;
 constexpr double k_covariance_widening = 1.0;
 constexpr double k_covariance_floor = 1e-4;
 
@@ -39,16 +41,17 @@ Scores to_scores(const Vector& vector) {
 }
 
 // What the map draws for sample i: the prior's own normal scores, and behind a test the same stretched to a
-// multivariate Student-t of four degrees of freedom, whose tails are heavier than any posterior here: no
+// multivariate Student-t of six degrees of freedom, whose tails are heavier than any posterior here: no
 // sample can outweigh the rest.
 Scores drawn_scores(const Calibration& calibration, std::uint32_t i) {
   Scores xi{SobolStream(calibration.head_key, 0).normal(i), SobolStream(calibration.head_key, 1).normal(i),
             SobolStream(calibration.cloth_key, 0).normal(i), SobolStream(calibration.cloth_key, 1).normal(i)};
   if (!calibration.tested) return xi;
-  // Chi-squared of four degrees of freedom: the sum of two exponentials.
-  const double chi_squared = -2 * (numerics::log(SobolStream(calibration.head_key, 2).uniform(i)) +
-                                   numerics::log(SobolStream(calibration.head_key, 3).uniform(i)));
-  const double stretch = std::sqrt(k_map_freedom / chi_squared);
+  // Chi-squared of an even number of degrees of freedom: twice a sum of exponentials.
+  double chi_squared = 0;
+  for (unsigned k = 0; k < k_map_freedom / 2; ++k)
+    chi_squared -= 2 * numerics::log(SobolStream(calibration.head_key, 2 + k).uniform(i));
+  const double stretch = std::sqrt(static_cast<double>(k_map_freedom) / chi_squared);
   for (double& score : xi) score *= stretch;
   return xi;
 }
@@ -185,8 +188,8 @@ Result<std::vector<double>> weights_of(const FoldTest& test, const Calibration& 
     double square = 0;
     for (const double score : drawn_scores(calibration, static_cast<std::uint32_t>(i)))
       square += score * score;
-    const double log_map =
-        -0.5 * (k_map_freedom + k_unknown_count) * numerics::log(1 + square / k_map_freedom);
+    const double log_map = -0.5 * static_cast<double>(k_map_freedom + k_unknown_count) *
+                           numerics::log(1 + square / k_map_freedom);
     half_log[i] = -0.5 * misfit_of(test, scores[i], (*expected)[i]) - log_map;
   }
   return weights_of_logs(half_log);
@@ -340,8 +343,22 @@ Result<FitReport> calibrate(const FoldTest& test, int samples) {
       best = latest_weights;
     }
   }
+  // Then all samples; a single one in a tail can still outweigh hundreds, so a poor result is matched again.
   auto weights = weights_of(test, calibration, samples, accuracy_for(samples));
   if (!weights) return refuse(weights.error());
+  latest = calibration;
+  latest_weights = *weights;
+  for (int round = 0; round < k_most_last_rounds; ++round) {
+    if (effective_sample_size(*weights) >= k_fair_effective_share * samples) break;
+    latest = matched_to(latest, latest_weights);
+    auto again = weights_of(test, latest, samples, accuracy_for(samples));
+    if (!again) return refuse(again.error());
+    latest_weights = std::move(*again);
+    if (effective_sample_size(latest_weights) > effective_sample_size(*weights)) {
+      calibration = latest;
+      weights = latest_weights;
+    }
+  }
   calibration.weights = std::move(*weights);
   calibration.effective_samples = effective_sample_size(calibration.weights);
 
