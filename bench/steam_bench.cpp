@@ -18,8 +18,7 @@
 #include "treatments/steam/kill.h"
 #include "treatments/steam/lane_pass.h"
 #include "treatments/steam/pace.h"
-#include "treatments/steam/problems_for_tests.h"
-#include "treatments/steam/unknowns.h"
+#include "treatments/steam/steamers_for_tests.h"
 
 namespace lastegg::bench {
 namespace {
@@ -44,49 +43,21 @@ double quantile(std::vector<double> values, double share) {
 }
 
 struct Case {
-  LaneBatch batch;
-  std::vector<Stack> stacks;
-  std::vector<LanePass> passes;
+  DrawnPasses drawn;
   std::vector<double> peak, egg;  // of the fine solution
 };
 
 std::vector<Case> cases(int count) {
   std::vector<Case> out;
   for (const NamedProblem& named : problems_for_tests()) {
-    Case one;
-    one.batch.start_celsius = named.problem.start_celsius;
-    one.batch.air = named.problem.air;
-    one.batch.stop_below_celsius = 40;
-    one.stacks.assign(static_cast<std::size_t>(count), named.problem.stack);
-    for (int i = 0; i < count; ++i) {
-      const auto score = [&](unsigned k) {
-        return SobolStream("bench/" + named.name, k).normal(static_cast<std::uint32_t>(i));
-      };
-      const HeadOnCloth head = head_on_cloth({score(0), score(1), score(2), score(3)}, 101325, Towel::none);
-      LanePass pass;
-      pass.head = named.problem.head;
-      pass.head.dew_celsius = head.dew_celsius;
-      pass.head.film_watts_per_m2_kelvin = head.film_watts_per_m2_kelvin;
-      pass.head.forced_gas_metres_per_second = head.forced_gas_metres_per_second;
-      pass.head.flux_cap_watts_per_m2 = flux_cap_watts_per_m2(Towel::none);
-      pass.vapour_efficiency = head.vapour_efficiency;
-      pass.pace_metres_per_second = named.problem.pace_metres_per_second;
-      for (Layer& layer : one.stacks[static_cast<std::size_t>(i)])
-        layer.thickness_metres *= std::exp(0.1 * score(4));
-      pass.stack = &one.stacks[static_cast<std::size_t>(i)];
-      pass.target_depth_metres = named.problem.depths_metres[1];
-      one.passes.push_back(pass);
-    }
-    out.push_back(std::move(one));
-    for (std::size_t i = 0; i < out.back().passes.size(); ++i)
-      out.back().passes[i].stack = &out.back().stacks[i];
-  }
-  for (Case& one : out) {
-    for (const LanePass& pass : one.passes) {
-      const Series fine = cvode_pass(lane_problem(one.batch, pass), {k_fine_cells, k_fine_tolerance, 38});
+    Case one{drawn_passes(named, count, 0), {}, {}};
+    for (const LanePass& pass : one.drawn.passes) {
+      const Series fine =
+          cvode_pass(lane_problem(one.drawn.batch, pass), {k_fine_cells, k_fine_tolerance, 38});
       one.peak.push_back(fine.seconds.empty() ? std::nan("") : peak_of(fine).celsius);
       one.egg.push_back(fine.seconds.empty() ? std::nan("") : kill_of(fine).egg);
     }
+    out.push_back(std::move(one));
   }
   return out;
 }
@@ -102,9 +73,9 @@ struct Method {
 Method cvode(double tolerance) {
   return {fmt::format("CVODE, 32 cells, rtol {:g}", tolerance),
           [tolerance](const Case& one, std::vector<double>& peak, std::vector<double>& egg) {
-            for (const LanePass& pass : one.passes) {
-              const Series series =
-                  cvode_pass(lane_problem(one.batch, pass), {32, tolerance, one.batch.stop_below_celsius});
+            for (const LanePass& pass : one.drawn.passes) {
+              const Series series = cvode_pass(lane_problem(one.drawn.batch, pass),
+                                               {32, tolerance, one.drawn.batch.stop_below_celsius});
               peak.push_back(series.seconds.empty() ? std::nan("") : peak_of(series).celsius);
               egg.push_back(series.seconds.empty() ? std::nan("") : kill_of(series).egg);
             }
@@ -119,11 +90,11 @@ Method scalar() {
   return {"reference, scalar double, usual steps",
           [](const Case& one, std::vector<double>& peak, std::vector<double>& egg) {
             Series series;
-            for (const LanePass& pass : one.passes) {
-              const auto history =
-                  run_pass(lane_problem(one.batch, pass), {.cells = lane_cells(LaneAccuracy::usual),
-                                                           .stop_below_celsius = one.batch.stop_below_celsius,
-                                                           .largest_mismatch_kelvin = 1});
+            for (const LanePass& pass : one.drawn.passes) {
+              const auto history = run_pass(lane_problem(one.drawn.batch, pass),
+                                            {.cells = lane_cells(LaneAccuracy::usual),
+                                             .stop_below_celsius = one.drawn.batch.stop_below_celsius,
+                                             .largest_mismatch_kelvin = 1});
               fine_series(*history, history->celsius[0], 1.5, series);
               peak.push_back(peak_of(series).celsius);
               egg.push_back(kill_of(series).egg);
@@ -139,7 +110,7 @@ Method lanes(LaneAccuracy accuracy, const WideKernel& kernel) {
   return {fmt::format("{} lanes, {}", kernel.lanes,
                       accuracy == LaneAccuracy::preview ? "preview" : "usual steps"),
           [accuracy, kernel](const Case& one, std::vector<double>& peak, std::vector<double>& egg) {
-            const auto answers = run_passes(one.batch, one.passes, accuracy, kernel.run);
+            const auto answers = run_passes(one.drawn.batch, one.drawn.passes, accuracy, kernel.run);
             for (const LaneAnswer& answer : *answers) {
               peak.push_back(answer.target_peak_celsius);
               egg.push_back(answer.kill.egg);
@@ -225,9 +196,9 @@ int run(bool quick) {
   bool held = true;
   const std::vector<Case> all = cases(quick ? 16 : 64);
   const std::vector<Method> methods = measure(all);
-  const double passes = static_cast<double>(all.size() * all.front().passes.size());
+  const double passes = static_cast<double>(all.size() * all.front().drawn.passes.size());
   std::printf("One pass, six stacks of %zu steamers; errors against CVODE with %d cells, rtol %g\n",
-              all.front().passes.size(), k_fine_cells, k_fine_tolerance);
+              all.front().drawn.passes.size(), k_fine_cells, k_fine_tolerance);
   std::printf("  %-40s %9s %9s %9s %9s %9s %6s\n", "", "us/pass", "K p95", "lg p95", "lg max", "ratio",
               "lost");
   const Method* rival = nullptr;

@@ -11,7 +11,11 @@ stated range: the kernel needs a smooth continuation there, not a certified one.
 Needs only the standard library.
 """
 import math
+import pathlib
 import sys
+
+sys.path.insert(0, str(pathlib.Path(__file__).parent))
+from chebyshev import interpolate, value  # noqa: E402
 
 # IAPWS R7-97(2012), table 34
 N = [1167.0521452767, -724213.16703206, -17.073846940092, 12020.82470247, -3232555.0322333,
@@ -32,29 +36,13 @@ def saturation_pressure(celsius):
 
 def fit(degree):
     """Power-series coefficients in s of the Chebyshev interpolant of log2(p / 101325)."""
-    n = degree + 1
-    nodes = [math.cos(math.pi * (k + 0.5) / n) for k in range(n)]
-    values = [math.log2(saturation_pressure(CENTRE + HALF_WIDTH * s) / 101325) for s in nodes]
-    chebyshev = [2 / n * math.fsum(values[k] * math.cos(math.pi * j * (k + 0.5) / n) for k in range(n))
-                 for j in range(n)]
-    chebyshev[0] /= 2
-    powers = [0.0] * n
-    before, now = [1.0] + [0.0] * degree, [0.0, 1.0] + [0.0] * (degree - 1)
-    for j in range(n):
-        polynomial = before if j == 0 else now
-        for i in range(n):
-            powers[i] += chebyshev[j] * polynomial[i]
-        if j >= 1:
-            before, now = now, [2 * (now[i - 1] if i else 0.0) - before[i] for i in range(n)]
+    powers = interpolate(lambda celsius: math.log2(saturation_pressure(celsius) / 101325), CENTRE - HALF_WIDTH,
+                         CENTRE + HALF_WIDTH, degree)
     return [float(f"{c:.12g}") for c in powers]
 
 
 def fitted_pressure(coefficients, celsius):
-    s = (celsius - CENTRE) / HALF_WIDTH
-    exponent = 0.0
-    for c in reversed(coefficients):
-        exponent = exponent * s + c
-    return 101325 * 2 ** exponent
+    return 101325 * 2 ** value(coefficients, (celsius - CENTRE) / HALF_WIDTH)
 
 
 def largest_relative_error(coefficients, low, high):

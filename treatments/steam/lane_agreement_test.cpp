@@ -10,8 +10,7 @@
 #include "physics/uncertainty/sobol.h"
 #include "treatments/steam/exposure.h"
 #include "treatments/steam/lane_pass.h"
-#include "treatments/steam/problems_for_tests.h"
-#include "treatments/steam/unknowns.h"
+#include "treatments/steam/steamers_for_tests.h"
 
 namespace lastegg::steam {
 namespace {
@@ -28,45 +27,6 @@ double quantile(std::vector<double> values, double share) {
   std::sort(values.begin(), values.end());
   return values[std::min(values.size() - 1,
                          static_cast<std::size_t>(share * static_cast<double>(values.size())))];
-}
-
-// One of the stacks for tests under steamers drawn from what is believed before a test.
-struct Drawn {
-  std::string name;
-  LaneBatch batch;
-  std::vector<Stack> stacks;
-  std::vector<LanePass> passes;
-};
-
-Drawn draw(const NamedProblem& named, int count, double pace_spread) {
-  Drawn drawn;
-  drawn.name = named.name;
-  drawn.batch.start_celsius = named.problem.start_celsius;
-  drawn.batch.air = named.problem.air;
-  drawn.batch.probe_time_constant_seconds = 0.3;
-  drawn.batch.surface_limit_celsius = 80;
-  drawn.batch.stop_below_celsius = 40;
-  drawn.stacks.assign(static_cast<std::size_t>(count), named.problem.stack);
-  for (int i = 0; i < count; ++i) {
-    const auto score = [&](unsigned k) {
-      return SobolStream("lanes/" + named.name, k).normal(static_cast<std::uint32_t>(i));
-    };
-    const HeadOnCloth head = head_on_cloth({score(0), score(1), score(2), score(3)}, 101325, Towel::none);
-    LanePass pass;
-    pass.head = named.problem.head;
-    pass.head.dew_celsius = head.dew_celsius;
-    pass.head.film_watts_per_m2_kelvin = head.film_watts_per_m2_kelvin;
-    pass.head.forced_gas_metres_per_second = head.forced_gas_metres_per_second;
-    pass.head.flux_cap_watts_per_m2 = flux_cap_watts_per_m2(Towel::none);
-    pass.vapour_efficiency = head.vapour_efficiency;
-    pass.pace_metres_per_second = named.problem.pace_metres_per_second * std::exp(pace_spread * score(4));
-    Stack& stack = drawn.stacks[static_cast<std::size_t>(i)];
-    for (Layer& layer : stack) layer.thickness_metres *= std::exp(0.1 * score(5));
-    pass.stack = &stack;
-    pass.target_depth_metres = named.problem.depths_metres[1];
-    drawn.passes.push_back(pass);
-  }
-  return drawn;
 }
 
 struct Lived {
@@ -90,7 +50,7 @@ TEST(LaneAgreement, EveryWidthGivesTheSameNumbers) {
   const auto kernels = kernels_here();
   if (kernels.size() < 2) GTEST_SKIP() << "this machine has one width of vectors only";
   for (const NamedProblem& named : problems_for_tests()) {
-    const Drawn drawn = draw(named, 37, 0.4);
+    const DrawnPasses drawn = drawn_passes(named, 37, 0.4);
     for (const LaneAccuracy accuracy : {LaneAccuracy::usual, LaneAccuracy::preview}) {
       const auto first = run_passes(drawn.batch, drawn.passes, accuracy, kernels.front().run);
       ASSERT_TRUE(first);
@@ -114,7 +74,7 @@ TEST(LaneAgreement, EveryWidthGivesTheSameNumbers) {
 TEST(LaneAgreement, FollowsTheReferenceOnItsOwnGridAndSteps) {
   std::vector<double> dose_gap, peak_gap, surface_gap, water_gap;
   for (const NamedProblem& named : problems_for_tests()) {
-    const Drawn drawn = draw(named, 60, 0.4);
+    const DrawnPasses drawn = drawn_passes(named, 60, 0.4);
     for (const LanePass& pass : drawn.passes) {
       const auto lanes = run_passes(drawn.batch, {&pass, 1});
       ASSERT_TRUE(lanes);
@@ -148,7 +108,7 @@ TEST(LaneAgreement, TotalErrorOfShownNumbersAndOfPreviews) {
   const int count = draws(40, 400);
   std::vector<double> peak[2], dose[2];
   for (const NamedProblem& named : problems_for_tests()) {
-    const Drawn drawn = draw(named, count, 0);
+    const DrawnPasses drawn = drawn_passes(named, count, 0);
     const auto usual = run_passes(drawn.batch, drawn.passes, LaneAccuracy::usual);
     const auto preview = run_passes(drawn.batch, drawn.passes, LaneAccuracy::preview);
     ASSERT_TRUE(usual && preview);

@@ -12,6 +12,7 @@
 
 #include "physics/uncertainty/sobol.h"
 #include "treatments/steam/exposure.h"
+#include "treatments/steam/lane_pass.h"
 #include "treatments/steam/problems_for_tests.h"
 
 namespace lastegg::steam {
@@ -22,6 +23,8 @@ constexpr double k_ledger_tolerance_relative = 1e-9;
 constexpr double k_p95_peak_kelvin = 0.3;
 constexpr double k_worst_peak_kelvin = 3;
 constexpr double k_p95_log10_dose = 0.05;
+// Lanes cut a step at twice the reference's mismatch and see peaks at whole steps only.
+constexpr double k_lanes_p95_peak_kelvin = 0.7;
 
 std::uint32_t draws() {
   const char* wanted = std::getenv("LASTEGG_LONG");
@@ -149,6 +152,43 @@ TEST(RobustnessLaw, UsualStepsInventNoHeatInAWideBox) {
   RecordProperty("worst_peak_kelvin", std::to_string(peaks.back()));
   RecordProperty("p95_log10_dose", std::to_string(quantile(doses, 0.95)));
   RecordProperty("worst_log10_dose", std::to_string(doses.back()));
+}
+
+// The lanes answer everywhere in the box too, and near what the reference finds with finer steps on their
+// grid.
+TEST(RobustnessLaw, LanesLoseNoPassInAWideBox) {
+  std::vector<double> gaps;
+  const std::uint32_t count = draws();
+  for (std::uint32_t i = 0; i < count; ++i) {
+    const PassProblem problem = draw(i);
+    SCOPED_TRACE(words(problem, i));
+    LaneBatch batch;
+    batch.start_celsius = problem.start_celsius;
+    batch.air = problem.air;
+    const LanePass pass{problem.head, problem.vapour_efficiency, problem.pace_metres_per_second,
+                        &problem.stack, problem.depths_metres[1]};
+    for (const LaneAccuracy accuracy : {LaneAccuracy::usual, LaneAccuracy::preview}) {
+      const auto answers = run_passes(batch, {&pass, 1}, accuracy);
+      if (!answers) {
+        ADD_FAILURE() << "lost: " << answers.error().message;
+        continue;
+      }
+      const LaneAnswer& answer = answers->front();
+      EXPECT_TRUE(std::isfinite(answer.kill.egg) && std::isfinite(answer.target_peak_celsius) &&
+                  std::isfinite(answer.surface_peak_celsius) &&
+                  std::isfinite(answer.water_gain_kilograms_per_m2));
+      if (accuracy == LaneAccuracy::preview || i % 5 != 0) continue;
+      const auto fine =
+          run_pass(lane_problem(batch, pass), {.cells = lane_cells(LaneAccuracy::usual), .refine = 8});
+      ASSERT_TRUE(fine) << fine.error().message;
+      gaps.push_back(std::fabs(answer.target_peak_celsius - place_of(*fine, 0).peak_celsius));
+      EXPECT_LE(gaps.back(), k_worst_peak_kelvin);
+    }
+  }
+  std::sort(gaps.begin(), gaps.end());
+  const double p95 = gaps[static_cast<std::size_t>(0.95 * static_cast<double>(gaps.size() - 1))];
+  std::printf("lanes in the wide box: peaks within %.2f K (95 of 100), %.2f K at most\n", p95, gaps.back());
+  EXPECT_LE(p95, k_lanes_p95_peak_kelvin);
 }
 
 }  // namespace
