@@ -31,12 +31,19 @@ constexpr double k_covariance_floor = 1e-4;
 using Vector = Eigen::Matrix<double, k_unknown_count, 1>;
 using Matrix = Eigen::Matrix<double, k_unknown_count, k_unknown_count>;
 
+// Solutions of linear systems differ between machines in their last digits. Rounded so, they do not, and
+// neither does anything that is marched from them.
+double rounded(double value) {
+  constexpr double grid = 1 << 20;
+  return std::floor(value * grid + 0.5) / grid;
+}
+
 Vector to_vector(const Scores& scores) {
   return Vector(scores.data());
 }
 Scores to_scores(const Vector& vector) {
   Scores scores;
-  for (std::size_t k = 0; k < k_unknown_count; ++k) scores[k] = vector[static_cast<Eigen::Index>(k)];
+  for (std::size_t k = 0; k < k_unknown_count; ++k) scores[k] = rounded(vector[static_cast<Eigen::Index>(k)]);
   return scores;
 }
 
@@ -212,7 +219,8 @@ Calibration matched_to(const Calibration& calibration, const std::vector<double>
   out.mode = to_scores(mean);
   for (std::size_t row = 0; row < k_unknown_count; ++row) {
     for (std::size_t column = 0; column <= row; ++column) {
-      out.factor[row][column] = factor(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column));
+      out.factor[row][column] =
+          rounded(factor(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column)));
     }
   }
   return out;
@@ -321,7 +329,7 @@ Result<FitReport> calibrate(const FoldTest& test, int samples) {
         std::sqrt(covariance(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(row)));
     for (std::size_t column = 0; column < k_unknown_count; ++column) {
       calibration.factor[row][column] =
-          factor(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column));
+          rounded(factor(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column)));
     }
   }
 

@@ -237,64 +237,77 @@ bool fits_lanes(const LaneBatch& batch, const Split& split, int cells) {
          cells <= k_most_pack_cells;
 }
 
+int moments_of(const PackInput& input) {
+  int moments = 1;
+  for (int p = 0; p < input.phase_count; ++p) {
+    const PackSteps& phase = input.phases[static_cast<std::size_t>(p)];
+    moments += phase.blocks * phase.steps;
+  }
+  return moments;
+}
+
+// One pass of a batch, with a border of layers at its target.
+struct Job {
+  const LanePass* pass;
+  Split split;
+};
+
+// Runs the jobs of one group, which may share packs; finer and finer where a lane faults. What is left over
+// is for the reference.
+std::vector<std::size_t> march_group(const LaneBatch& batch, const std::vector<Job>& jobs,
+                                     std::vector<std::size_t> waiting, LaneAccuracy accuracy,
+                                     PackKernel kernel, std::vector<LaneAnswer>& answers) {
+  const PackShape shape = shape_of(jobs[waiting.front()].split, lane_cells(accuracy));
+  if (!fits_lanes(batch, jobs[waiting.front()].split, shape.cells)) return waiting;
+  const bool preview = accuracy == LaneAccuracy::preview;
+  PackOutput output;
+  for (int refine = 1; refine <= k_finest_refine && !waiting.empty(); refine *= 2) {
+    PackInput input;
+    input.dose = pack_dose();
+    input.stop_below_celsius = static_cast<float>(batch.stop_below_celsius);
+    input.largest_mismatch_kelvin = preview ? k_preview_mismatch_kelvin : k_usual_mismatch_kelvin;
+    lay_out_phases(batch, preview ? k_preview_schedules : k_usual_schedules, refine, input);
+    if (moments_of(input) > k_most_pack_steps) break;
+    std::vector<std::size_t> faulty;
+    for (std::size_t first = 0; first < waiting.size(); first += k_pack) {
+      const std::size_t count = std::min<std::size_t>(k_pack, waiting.size() - first);
+      for (std::size_t lane = 0; lane < k_pack;
+           ++lane) {  // lanes without a pass of their own repeat the last
+        const Job& job = jobs[waiting[first + std::min(lane, count - 1)]];
+        fill_lane(batch, *job.pass, job.split.stack, lane, input);
+      }
+      kernel(shape, input, output);
+      for (std::size_t lane = 0; lane < count; ++lane) {
+        const std::size_t i = waiting[first + lane];
+        if (output.faulty[lane])
+          faulty.push_back(i);
+        else
+          answers[i] = answer_of(output, lane);
+      }
+    }
+    waiting = std::move(faulty);
+  }
+  return waiting;
+}
+
 }  // namespace
 
 Result<std::vector<LaneAnswer>> run_passes(const LaneBatch& batch, std::span<const LanePass> passes,
                                            LaneAccuracy accuracy, PackKernel kernel) {
   std::vector<LaneAnswer> answers(passes.size());
-  std::vector<Split> splits;
+  std::vector<Job> jobs;
   std::map<std::string, std::vector<std::size_t>> groups;
   for (std::size_t i = 0; i < passes.size(); ++i) {
     if (auto checked = check(problem_of(batch, passes[i])); !checked) return refuse(checked.error());
-    splits.push_back(split_at(*passes[i].stack, passes[i].target_depth_metres));
-    groups[key_of(splits.back().stack, splits.back().target_layer)].push_back(i);
+    jobs.push_back({&passes[i], split_at(*passes[i].stack, passes[i].target_depth_metres)});
+    groups[key_of(jobs.back().split.stack, jobs.back().split.target_layer)].push_back(i);
   }
-  const Schedules& schedules = accuracy == LaneAccuracy::preview ? k_preview_schedules : k_usual_schedules;
-  std::vector<std::size_t> left_over;
-  PackOutput output;
-  for (auto& [key, members] : groups) {
-    const PackShape shape = shape_of(splits[members.front()], lane_cells(accuracy));
-    if (!fits_lanes(batch, splits[members.front()], shape.cells)) {
-      left_over.insert(left_over.end(), members.begin(), members.end());
-      continue;
+  for (const auto& [key, members] : groups) {
+    for (const std::size_t i : march_group(batch, jobs, members, accuracy, kernel, answers)) {
+      auto answer = answer_by_reference(batch, passes[i]);
+      if (!answer) return refuse(answer.error());
+      answers[i] = *answer;
     }
-    std::vector<std::size_t> waiting = members;
-    for (int refine = 1; refine <= k_finest_refine && !waiting.empty(); refine *= 2) {
-      PackInput input;
-      input.dose = pack_dose();
-      input.stop_below_celsius = static_cast<float>(batch.stop_below_celsius);
-      input.largest_mismatch_kelvin =
-          accuracy == LaneAccuracy::preview ? k_preview_mismatch_kelvin : k_usual_mismatch_kelvin;
-      lay_out_phases(batch, schedules, refine, input);
-      int steps = 1;
-      for (int p = 0; p < input.phase_count; ++p)
-        steps += input.phases[static_cast<std::size_t>(p)].blocks *
-                 input.phases[static_cast<std::size_t>(p)].steps;
-      if (steps > k_most_pack_steps) break;
-      std::vector<std::size_t> faulty;
-      for (std::size_t first = 0; first < waiting.size(); first += k_pack) {
-        const std::size_t count = std::min<std::size_t>(k_pack, waiting.size() - first);
-        for (std::size_t lane = 0; lane < k_pack; ++lane) {
-          const std::size_t i = waiting[first + std::min(lane, count - 1)];
-          fill_lane(batch, passes[i], splits[i].stack, lane, input);
-        }
-        kernel(shape, input, output);
-        for (std::size_t lane = 0; lane < count; ++lane) {
-          const std::size_t i = waiting[first + lane];
-          if (output.faulty[lane])
-            faulty.push_back(i);
-          else
-            answers[i] = answer_of(output, lane);
-        }
-      }
-      waiting = std::move(faulty);
-    }
-    left_over.insert(left_over.end(), waiting.begin(), waiting.end());
-  }
-  for (const std::size_t i : left_over) {
-    auto answer = answer_by_reference(batch, passes[i]);
-    if (!answer) return refuse(answer.error());
-    answers[i] = *answer;
   }
   return answers;
 }
