@@ -54,9 +54,8 @@ struct LaneAnswer {
 
 /// Runs all passes; answers in their order.
 /// Errors:  as run_pass()
-/// Cost:    about 10 us a pass with sixteen lanes, 50 us with four
-/// Source:  README.md, "Lanes"
-/// Checked: treatments/steam/lane_agreement_test.cpp
+/// Cost:    12 to 70 us a pass with sixteen lanes, by stack; about three times that with four
+/// (bench/README.md) Source:  README.md, "Lanes" Checked: treatments/steam/lane_agreement_test.cpp
 Result<std::vector<LaneAnswer>> run_passes(const LaneBatch& batch, std::span<const LanePass> passes,
                                            LaneAccuracy accuracy = LaneAccuracy::usual,
                                            PackKernel kernel = widest_kernel());

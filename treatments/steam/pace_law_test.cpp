@@ -3,6 +3,11 @@
 
 #include <gtest/gtest.h>
 
+#include "physics/numerics/elementary.h"
+#include "physics/uncertainty/sobol.h"
+#include "treatments/steam/exposure.h"
+#include "treatments/steam/kill.h"
+
 namespace lastegg::steam {
 namespace {
 
@@ -44,8 +49,8 @@ TEST(PaceLaw, DeeperAsksForSlowerAndLessWaterForFaster) {
   }
 }
 
-// The pace is read off a curve through six marched paces: at that pace, marched itself, the asked share must
-// be lethal.
+// Shares and margins follow from the limits that gave the window, so here every sample is marched at the
+// planned pace by the reference: the asked share must be lethal.
 TEST(PaceLaw, TheWindowsEndIsWhereItSays) {
   const PaceProblem asked = problem(0.9, 0.0015, 0.1);
   const auto report = find_pace(asked);
@@ -53,6 +58,20 @@ TEST(PaceLaw, TheWindowsEndIsWhereItSays) {
   ASSERT_TRUE(report->has_window());
   ASSERT_TRUE(report->planned);
   EXPECT_GE(report->planned->lethal_share, 0.9);
+  double lethal = 0;
+  Series series;
+  for (int i = 0; i < report->samples; ++i) {
+    const double hand =
+        numerics::exp(k_hand_spread * SobolStream("hand", 0).normal(static_cast<std::uint32_t>(i)));
+    const auto history = run_pass(sample_pass(asked, i, report->planned->pace_metres_per_second * hand),
+                                  {.cells = 64, .stop_below_celsius = 40});
+    ASSERT_TRUE(history) << history.error().message;
+    fine_series(*history, history->celsius[0], 0.5, series);
+    if (kill_of(series).worst() >= numerics::log10(bugs::required_ratio()))
+      lethal += asked.calibration.weights[static_cast<std::size_t>(i)];
+  }
+  EXPECT_GE(lethal, 0.9) << "marched by the reference";
+  EXPECT_NEAR(lethal, report->planned->lethal_share, 0.05);
   EXPECT_GT(report->planned->lethal_margin, 0.03) << "the planned pace is clear of its limit";
   EXPECT_LT(report->planned->pace_metres_per_second, report->fastest_metres_per_second);
   EXPECT_GT(report->planned->pace_metres_per_second, report->slowest_metres_per_second);
