@@ -20,7 +20,7 @@ namespace {
 
 constexpr double k_room_humidity = 0.5;
 constexpr double k_minute = 60;
-constexpr int k_halvings = 8;  // of ln(pace), where the wet case is looked for
+constexpr double k_slower = 0.75;  // where the wet case is looked for
 constexpr double k_surface_after_seconds[] = {0, 1, 2, 3, 5, 10, 20, 40, 60, 120};
 
 std::optional<double> gained_at(steam::PassProblem pass, double pace) {
@@ -32,16 +32,14 @@ std::optional<double> gained_at(steam::PassProblem pass, double pace) {
   return history->water_gain_at_liftoff_kilograms_per_m2;
 }
 
-// The middle case at the slower pace at which so much condenses.
-double pace_for(const steam::PassProblem& pass, double water) {
-  double slow = numerics::log(steam::k_slowest_pace), fast = numerics::log(pass.pace_metres_per_second);
-  if (slow >= fast) return pass.pace_metres_per_second;
-  for (int i = 0; i < k_halvings; ++i) {
-    const double middle = 0.5 * (slow + fast);
-    const auto gained = gained_at(pass, numerics::exp(middle));
-    (gained && *gained > water ? slow : fast) = middle;
-  }
-  return numerics::exp(0.5 * (slow + fast));
+// The slower pace at which about so much condenses in the middle case: water goes with a power of the pace.
+double pace_for(const steam::PassProblem& pass, double gained, double water) {
+  const double pace = pass.pace_metres_per_second;
+  const auto slower = gained_at(pass, k_slower * pace);
+  if (!slower || !(gained > 0) || !(*slower > gained) || !(water > gained)) return pace;
+  const double power = numerics::log(*slower / gained) / numerics::log(k_slower);
+  const double wanted = pace * numerics::exp(numerics::log(water / gained) / power);
+  return std::clamp(wanted, std::min(pace, steam::k_slowest_pace), pace);
 }
 
 Json rounded_minutes(const std::optional<drying::Drying>& dried) {
@@ -129,7 +127,7 @@ AfterPass after_pass(const steam::PaceProblem& problem, const steam::AtPace& pla
     fan = dried(middle, carried, drying::k_fan_film);
     still = dried(middle, carried, drying::k_still_film);
     steam::PassProblem wet = middle;
-    wet.pace_metres_per_second = pace_for(middle, planned.condensate_kilograms_per_m2.p95 - carried);
+    wet.pace_metres_per_second = pace_for(middle, *gained, planned.condensate_kilograms_per_m2.p95 - carried);
     wet_still = dried(wet, carried, drying::k_still_film);
   }
   const Json fan_minutes = rounded_minutes(fan), still_minutes = rounded_minutes(still);

@@ -173,5 +173,59 @@ TEST(AsTreated, NoPassIsShort) {
   EXPECT_EQ(answer.at("redo")[0].at("cause"), "not_passed");
 }
 
+Json boiler_request(const char* tank) {
+  return {{"tank", tank},
+          {"power_watts", 1500},
+          {"water_kilograms", 1.5},
+          {"steam_minutes", 60},
+          {"trigger_share", 1}};
+}
+
+TEST(Boiler, AnswersByTankAndNeverAdvisesOpeningAHotOne) {
+  double continuous_minutes = 0;
+  for (const char* tank : {"continuous", "pressurised", "kettle"}) {
+    const Json answer = answer_of("boiler", boiler_request(tank));
+    double minutes = 0;
+    for (const Json& phase : answer.at("phases")) {
+      EXPECT_NEAR(phase.at("from_minutes").get<double>(), minutes, 1e-6) << tank;
+      minutes += phase.at("minutes").get<double>();
+      if (std::string(tank) == "continuous") {
+        EXPECT_NE(phase.at("kind"), "cool");
+      }
+    }
+    EXPECT_NEAR(answer.at("minutes").get<double>(), minutes, 1e-6) << tank;
+    EXPECT_NEAR(answer.at("steam_minutes").get<double>(), 60, 0.05) << tank;
+    if (std::string(tank) == "continuous") {
+      continuous_minutes = minutes;
+    } else {
+      EXPECT_GT(minutes, continuous_minutes) << tank;
+      EXPECT_NE(answer.at("text").get<std::string>().find("Never open a hot boiler"), std::string::npos)
+          << tank;
+    }
+    EXPECT_EQ(answer.at("warnings")[0].at("code"), "not_weighed");
+  }
+}
+
+TEST(Boiler, WeighingGoesBeforeThePower) {
+  Json request = boiler_request("continuous");
+  request["weighing"] = {{"before_kilograms", 7.42}, {"after_kilograms", 7.24}, {"minutes", 5}};
+  const Json answer = answer_of("boiler", request);
+  EXPECT_EQ(answer.at("supply").at("basis"), "weighing");
+  EXPECT_NEAR(answer.at("supply").at("grams_per_second").get<double>(), 0.6, 1e-9);
+}
+
+TEST(Jet, ATipScattersAWideHeadDoesNot) {
+  const auto asked = [](const char* kind, double size, double distance) {
+    return answer_of("jet", {{"opening", {{"kind", kind}, {"size_metres", size}, {"width_metres", 0.2}}},
+                             {"distances_metres", Json::array({distance})}})
+        .at("speeds")[0];
+  };
+  EXPECT_EQ(asked("round", 0.003, 0.06).at("scatter"), "scatters");
+  EXPECT_EQ(asked("slot", 0.01, 0).at("scatter"), "stays");
+  const Json whistling = asked("round", 0.001, 0.1);
+  EXPECT_EQ(whistling.at("scatter"), "scatters");
+  EXPECT_TRUE(whistling.at("metres_per_second").is_null());
+}
+
 }  // namespace
 }  // namespace lastegg

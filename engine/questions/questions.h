@@ -14,6 +14,8 @@ const Question& pass_question();
 const Question& fold_test_question();
 const Question& pace_question();
 const Question& as_treated_question();
+const Question& boiler_question();
+const Question& jet_question();
 const Question& furniture_question();
 const Question& plan_question();
 const Question& fold_events_question();

@@ -39,7 +39,7 @@ struct TowelWrap {
 /// How long it lasts until it is soaked: then it drips, wets what it touches and lets less steam through.
 struct TowelLife {
   double seconds = 0;           ///< likely
-  double shortest_seconds = 0;  ///< thin cloth, wet steam: what to plan with
+  double shortest_seconds = 0;  ///< 19 of 20 last longer: what to plan with
   double water_kilograms = 0;   ///< that it then holds, likely
 };
 
@@ -52,8 +52,8 @@ constexpr double k_wrap_per_footprint = 2.5;
 
 /// Time until a towel is soaked.
 /// Model:   takes up the droplets, what condenses to warm it once, and what condenses to cover its loss to
-/// the room
-///          (10 W/m2K); holds mass per area x area x water per mass
+///          the room (10 W/m2K); holds mass per area x area x water per mass; the cautious time takes the
+///          ranges as independent log-normal spreads, each felt alone
 /// Errors:  bad_input outside: lengths 0.01..0.6 m, supply 0.01..5 g/s
 /// Source:  own derivation, README.md
 /// Checked: treatments/boiler/head_and_towel_law_test.cpp

@@ -1774,6 +1774,231 @@ export type AsTreatedAnswer = {
   }[];
 };
 
+/** What a steamer gives, and when: heating up, steam, pauses, cooling, refills, first drips, towel changes. */
+export type BoilerRequest = {
+  /** Kind of tank. */
+  tank: "continuous" | "pressurised" | "kettle";
+  /** Electric power. [watts] [at least 200, at most 12000] */
+  power_watts: number | string;
+  /** Full tank or reservoir (one litre is one kilogram). [kilograms] [at least 0.1, at most 50] */
+  water_kilograms: number | string;
+  /** Working pressure above the room; a kettle has none. [pascal] [at least 0, at most 1200000] Default 300000. */
+  gauge_pascal?: number | string;
+  /** The machine on a scale before and after some minutes of steady steam. */
+  weighing?: {
+    /** Machine before. [kilograms] [at least 0, at most 200] */
+    before_kilograms: number | string;
+    /** Machine after. [kilograms] [at least 0, at most 200] */
+    after_kilograms: number | string;
+    /** Of steam between. [minutes] [more than 0, at most 60] */
+    minutes: number | string;
+  };
+  /** Steam while the trigger is pulled, if known. [grams per second] [at least 0.01, at most 5] */
+  supply_grams_per_second?: number | string;
+  /** Share of the working time with the trigger pulled. [at least 0.05, at most 1] Default 0.7. */
+  trigger_share?: number;
+  /** Minutes of steam that the work needs. [minutes] [at least 0.1, at most 480] */
+  steam_minutes?: number | string;
+  /** Or: length of all edges. [metres] [more than 0, at most 2000] */
+  length_metres?: number | string;
+  /** And their pace. [metres per second] [at least 0.001, at most 0.5] */
+  pace_metres_per_second?: number | string;
+  /** Water from the tap. [celsius] [at least 1, at most 60] Default 15. */
+  cold_water_celsius?: number | string;
+  /** Of the room. [celsius] [at least -10, at most 50] Default 20. */
+  room_celsius?: number | string;
+  /** Before opening, by the maker; counts if longer than what is computed. [minutes] [at least 0, at most 360] */
+  cooling_minutes?: number | string;
+  /** A head with a towel wrapped round it. */
+  towelled_head?: {
+    /** Along the travel. [metres] [at least 0.01, at most 0.6] */
+    length_metres: number | string;
+    /** Across. [metres] [at least 0.01, at most 0.6] */
+    width_metres: number | string;
+  };
+  /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+  pressure_pascal?: number | string;
+  /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+  elevation_metres?: number | string;
+};
+
+export type BoilerAnswer = {
+  /** Steam of the machine. */
+  supply: {
+    /** While the trigger is pulled. [grams per second] */
+    grams_per_second: number;
+    /** Where it comes from. */
+    basis: "weighing" | "given" | "power";
+    /** What the power keeps up without pauses. [grams per second] */
+    kept_up_grams_per_second: number;
+  };
+  /** In order of time. */
+  phases: {
+    /** What happens. */
+    kind: "heat_up" | "steam" | "recover" | "steam_with_pauses" | "cool" | "refill";
+    /** Since switching on. [minutes] */
+    from_minutes: number;
+    /** How long. [minutes] */
+    minutes: number;
+    /** Of them with the trigger pulled. [minutes] */
+    steam_minutes: number;
+    /** In tank or reservoir at its end. [kilograms] */
+    water_left_kilograms: number;
+  }[];
+  /** From switching on to the end. [minutes] */
+  minutes: number;
+  /** Of steam. [minutes] */
+  steam_minutes: number;
+  /** Without steam: heating up, pauses, cooling, refills. [minutes] */
+  waiting_minutes: number;
+  /** Times at the tap. */
+  refills: number;
+  /** That left as steam. [kilograms] */
+  water_kilograms: number;
+  /** Electric, in joules. */
+  energy_joules: number;
+  /** Water before steam: into a bucket, never on the work. */
+  drips: {
+    /** Hose and head at room temperature. */
+    cold_start: {
+      /** Until steam comes instead of water. [seconds] */
+      seconds: number;
+      /** That drips and spits until then. [kilograms] */
+      water_kilograms: number;
+    };
+    /** After a rest of ten minutes. */
+    after_ten_minutes: {
+      /** Until steam comes instead of water. [seconds] */
+      seconds: number;
+      /** That drips and spits until then. [kilograms] */
+      water_kilograms: number;
+    };
+  };
+  /** The towel. */
+  towel: {
+    /** Of steam until it is soaked. [minutes] */
+    likely_minutes: number;
+    /** Of steam: 19 of 20 last longer; plan with this. [minutes] */
+    change_after_minutes: number;
+    /** At the pace given. [metres] */
+    change_after_metres: number | null;
+    /** When soaked. [kilograms] */
+    holds_kilograms: number;
+  } | null;
+  /** In words. */
+  text: string;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** What comes out of a head: speed at the cloth, whether loose bugs scatter, how far a crack is heated, strips side by side. */
+export type JetRequest = {
+  /** Where the steam comes out. */
+  opening: {
+    /** Form of the opening. */
+    kind: "round" | "slot";
+    /** Diameter of the hole, or gap of the slot. [metres] [at least 0.0001, at most 0.05] */
+    size_metres: number | string;
+    /** Of a slot. [metres] [at least 0.0001, at most 0.6] Default 0.2. */
+    width_metres?: number | string;
+  };
+  /** Of steam. [grams per second] [at least 0.01, at most 5] Default 0.6. */
+  supply_grams_per_second?: number | string;
+  /** Where the speed is asked. [1 to 50 entries] Default [0.0,0.03,0.06,0.1]. */
+  distances_metres?: (number | string)[];
+  /** A crack to be steamed. */
+  crack?: {
+    /** Width of the crack. [metres] [at least 1e-05, at most 0.1] */
+    gap_metres: number | string;
+    /** Key of a material: its walls. Default "softwood". */
+    material?: string;
+    /** That the head stands over its mouth. [seconds] [at least 0.05, at most 3600] Default 2. */
+    seconds?: number | string;
+    /** Of steam through it, if it is open behind. [metres per second] [at least 0, at most 50] */
+    through_metres_per_second?: number | string;
+    /** Of the steam at its mouth. [celsius] [at least 40, at most 110] Default 97. */
+    dew_celsius?: number | string;
+    /** Of its walls before. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+  };
+  /** Strips side by side. */
+  strips?: {
+    /** Of the head, across the travel. [metres] [more than 0, at most 0.6] */
+    width_metres: number | string;
+    /** Width of the face to cover. [metres] [more than 0, at most 10] */
+    face_metres: number | string;
+    /** Key of the material on top. Default "polyester_fabric". */
+    material?: string;
+    /** Under the head. [seconds] [at least 0.05, at most 3600] Default 3. */
+    seconds?: number | string;
+  };
+  /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+  pressure_pascal?: number | string;
+  /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+  elevation_metres?: number | string;
+};
+
+export type JetAnswer = {
+  /** Speed of the stream. */
+  speeds: {
+    /** From the opening. [metres] */
+    distance_metres: number;
+    /** On the axis, no more than this. [metres per second] */
+    metres_per_second: number | null;
+    /** What the stream does. */
+    scatter: "stays" | "may_scatter" | "scatters";
+  }[];
+  /** For comparison. */
+  moved_at: {
+    /** A body. */
+    who: string;
+    /** That moves it. [metres per second] */
+    metres_per_second: number;
+  }[];
+  /** The crack. */
+  crack: {
+    /** Heated at most so deep, closed behind. [metres] */
+    closed_reach_metres: number;
+    /** Steam used up after so much, open behind. [metres] */
+    open_reach_metres: number | null;
+    /** In words. */
+    text: string;
+  } | null;
+  /** Strips. */
+  strips: {
+    /** Of the head's width. [metres] */
+    counted_width_metres: number;
+    /** Of neighbouring strips. [metres] */
+    overlap_metres: number;
+    /** That cover the face; 0: this head has no width that counts. */
+    strips: number;
+    /** In words. */
+    text: string;
+  } | null;
+  /** In words. */
+  text: string;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
 /** A sofa or a mattress in three dimensions, with every edge that a steam head runs along. */
 export type FurnitureRequest = {
   /** Kind of furniture. */
@@ -2978,6 +3203,8 @@ export interface Questions {
   fold_test: { request: FoldTestRequest; answer: FoldTestAnswer };
   pace: { request: PaceRequest; answer: PaceAnswer };
   as_treated: { request: AsTreatedRequest; answer: AsTreatedAnswer };
+  boiler: { request: BoilerRequest; answer: BoilerAnswer };
+  jet: { request: JetRequest; answer: JetAnswer };
   furniture: { request: FurnitureRequest; answer: FurnitureAnswer };
   plan: { request: PlanRequest; answer: PlanAnswer };
   fold_events: { request: FoldEventsRequest; answer: FoldEventsAnswer };
@@ -2993,6 +3220,8 @@ export const question_names = [
   "fold_test",
   "pace",
   "as_treated",
+  "boiler",
+  "jet",
   "furniture",
   "plan",
   "fold_events",
