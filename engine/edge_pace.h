@@ -10,7 +10,8 @@
 namespace lastegg {
 
 /// The whole answer for one edge.
-/// Errors:  not_found, bad_input with place below `where`; never for a missing window, which is an answer.
+/// Errors:  not_found, bad_input with place below `where`; never for a missing window, which is an
+///          answer.
 Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSettings& settings,
                           const std::string& where);
 

@@ -39,8 +39,8 @@ struct EdgeProblem {
   Json depths() const;  ///< {"p50", "p90"}; null where the shape has none
 };
 
-/// Errors:  not_found, bad_input with place below `where`; a shape without a model and a barred finish are no
-/// errors.
+/// Errors:  not_found, bad_input with place below `where`; a shape without a model and a barred finish
+///          are no errors.
 Result<EdgeProblem> read_edge(const PaceBasis& basis, const Json& edge, const EdgeSettings& settings,
                               const std::string& where);
 

@@ -28,9 +28,10 @@ struct Finish {
   bool unknown() const;
 };
 
-/// The finish of a covering, or the one that was named: a finish of wood as furniture names it, or a key of
-/// the damage limits. A hidden spot that was unharmed settles what was unknown; it never lifts a bar. Errors:
-/// not_found for an unknown name. Checked: engine/finish_unit_test.cpp
+/// The finish of a covering, or the one that was named: a finish of wood as furniture names it, or a key
+/// of the damage limits. A hidden spot that was unharmed settles what was unknown; it never lifts a bar.
+/// Errors:  not_found for an unknown name.
+/// Checked: engine/finish_unit_test.cpp
 Result<Finish> finish_of(const Covering& covering, const std::optional<std::string>& named,
                          HiddenSpot hidden_spot);
 

@@ -26,16 +26,18 @@ struct WaterDrop {
 /// Source:  [aatcc_79] times the soaking of a drop; 60 s as its end from memory, to be checked
 constexpr double k_beads_after_seconds = 60;
 
-/// Thickness of a coating on the back of a cloth. Source: estimate: latex and acrylic backings are a tenth of
-/// a millimetre and more; its heat hardly matters, its tightness does.
+/// Thickness of a coating on the back of a cloth.
+/// Source:  estimate: latex and acrylic backings are a tenth of a millimetre and more; its heat hardly
+///          matters, its tightness does.
 constexpr double k_back_coating_metres = 0.0001;
 
 Shape water_drop_shape();
 /// A drop that took longer than k_beads_after_seconds beads, whatever it was called.
 WaterDrop read_water_drop(const Json& edge);
 
-/// The stack as vapour meets it for kill: a beading face is taken as tight (a repellent finish may let vapour
-/// through, but nothing proves it), a coated back as a tight film below the covering. Otherwise unchanged.
+/// The stack as vapour meets it for kill: a beading face is taken as tight (a repellent finish may let
+/// vapour through, but nothing proves it), a coated back as a tight film below the covering. Otherwise
+/// unchanged.
 /// Checked: engine/around_pass_unit_test.cpp
 std::vector<steam::UncertainLayer> stack_behind(const WaterDrop& drop,
                                                 std::vector<steam::UncertainLayer> stack,

@@ -16,31 +16,31 @@ enum class Tank {
 
 /// A boiler is opened at or below this temperature, never hotter.
 /// Source:  own rule: far below boiling, so that nothing flashes or spits; wet skin bears 60 C for three
-/// seconds
-///          ([scald_table])
+///          seconds ([scald_table])
 constexpr double k_open_celsius = 60;
 
 /// Heat of the boiler's shell and its loss to the room.
 /// Source:  estimates: 2 kg of steel at 0.5 kJ/kg K; a tenth of a square metre at 10 W/m2K. With them a
-/// closed boiler of
-///          140 C needs half an hour to k_open_celsius; a page that was read says about an hour, so a maker's
-///          longer time goes before.
+///          closed boiler of 140 C needs half an hour to k_open_celsius; a page that was read says about
+///          an hour, so a maker's longer time goes before.
 constexpr double k_shell_joules_per_kelvin = 1000;
 constexpr double k_loss_watts_per_kelvin = 1.0;
 
-/// Water that stays in a closed tank when it is called empty, as a share. Source: estimate: the element stays
-/// covered.
+/// Water that stays in a closed tank when it is called empty, as a share.
+/// Source:  estimate: the element stays covered.
 constexpr double k_reserve_share = 0.1;
 
-/// Water in the small boiler of a continuous machine, kg. Source: estimate.
+/// Water in the small boiler of a continuous machine, kg.
+/// Source:  estimate.
 constexpr double k_continuous_boiler_kilograms = 0.3;
 
-/// Time at the tap. Source: estimates.
+/// Time at the tap.
+/// Source:  estimates.
 constexpr double k_refill_seconds = 120;
 constexpr double k_top_up_seconds = 60;
 
-/// Steam is no longer good when the gauge has fallen to this share; then the boiler recovers. Source:
-/// estimate.
+/// Steam is no longer good when the gauge has fallen to this share; then the boiler recovers.
+/// Source:  estimate.
 constexpr double k_sagged_share = 0.5;
 
 struct Machine {
@@ -55,9 +55,8 @@ struct Machine {
 };
 
 /// Steam that the power keeps up, kg/s.
-/// Model:   (P - loss) / (h_vapour(p) - h_in); h_in of the water that replaces the steam: cold water for a
-/// continuous
-///          machine, the boiling water itself for a closed one.
+/// Model:   (P - loss) / (h_vapour(p) - h_in); h_in of the water that replaces the steam: cold water for
+///          a continuous machine, the boiling water itself for a closed one.
 /// Errors:  bad_input outside the box; out_of_domain for pressures without steam.
 /// Source:  energy balance with IAPWS-IF97
 /// Checked: treatments/boiler/boiler_reference_test.cpp
@@ -91,10 +90,10 @@ struct Timetable {
 };
 
 /// Timetable for so much time of steam.
-/// Model:   water at its boiling curve and a shell, one second at a time: electric heat in (thermostat at the
-/// working
-///          pressure), losses, enthalpy of the steam out and of the water in. While the gauge stands above
-///          k_sagged_share steam flows for the share `duty` of the time; below it the boiler recovers.
+/// Model:   water at its boiling curve and a shell, one second at a time: electric heat in (thermostat at
+///          the working pressure), losses, enthalpy of the steam out and of the water in. While the gauge
+///          stands above k_sagged_share steam flows for the share `duty` of the time; below it the boiler
+///          recovers.
 /// Inputs:  steam_seconds 1 s..8 h; supply 0.01..5 g/s while the trigger is pulled; duty 0.05..1.
 /// Errors:  bad_input outside; out_of_domain when the power does not even cover the losses.
 /// Source:  own derivation, README.md

@@ -22,20 +22,18 @@ struct Nozzle {
 };
 
 /// Decay constants of free turbulent jets: u/u0 = K_round (d/x) s, K_slot sqrt(gap/x) sqrt(s), s =
-/// sqrt(rho_jet/rho_air). Source:  from memory, to be checked (textbooks give 6.2 to 6.4 and 2.4 to 2.5); one
-/// measurement read gives 6.11 at
-///          Reynolds number 19400 ([abdel_rahman_1996])
+/// sqrt(rho_jet/rho_air).
+/// Source:  from memory, to be checked (textbooks give 6.2 to 6.4 and 2.4 to 2.5); one measurement read
+///          gives 6.11 at Reynolds number 19400 ([abdel_rahman_1996])
 constexpr double k_round_decay = 6.2;
 constexpr double k_slot_decay = 2.4;
 
 /// Speed on the jet's axis at a distance, m/s; the speed at the opening within its core.
 /// Model:   free jet of steam at its boiling point into still air; steam that condenses on the way loses
-/// drive, so this is
-///          no less than what arrives.
+///          drive, so this is no less than what arrives.
 /// Inputs:  size 0.1 mm..50 mm, width up to 0.6 m, supply 0.01..5 g/s, distance 0..2 m
-/// Errors:  bad_input outside; out_of_domain where the steam would leave faster than its own sound: then it
-/// comes under
-///          pressure and faster than this model says.
+/// Errors:  bad_input outside; out_of_domain where the steam would leave faster than its own sound: then
+///          it comes under pressure and faster than this model says.
 /// Checked: treatments/jet/jet_reference_test.cpp
 Result<double> speed_at(const Nozzle& nozzle, double distance_metres);
 
@@ -48,9 +46,9 @@ enum class Scatter {
 
 /// Bodies that a stream may move.
 /// Source:  masses: adult 5.4 mg derived from a measured safety factor ([dwyer_joyce_2024]: 0.8 mN is 15
-/// times the weight);
-///          first nymph 0.1 mg, frontal areas 2 and 0.15 mm2, friction 0.4, drag coefficient 1: from memory
-///          or estimates, to be checked. A bug that feels heat lets go, so the loose value decides.
+///          times the weight); first nymph 0.1 mg, frontal areas 2 and 0.15 mm2, friction 0.4, drag
+///          coefficient 1: from memory or estimates, to be checked. A bug that feels heat lets go, so the
+///          loose value decides.
 struct Body {
   const char* key;
   double hold_newtons;  ///< what keeps it there
@@ -69,8 +67,8 @@ constexpr std::array<Body, 4> k_bodies{{{"first_nymph_loose", k_friction * 0.1e-
 /// Checked: treatments/jet/jet_reference_test.cpp
 double moving_speed(const Body& body, double gas_kilograms_per_m3 = 0.7);
 
-/// Limits between the words, m/s. Source: own rule: the loose first nymph; poorly holding adults less a
-/// margin.
+/// Limits between the words, m/s.
+/// Source:  own rule: the loose first nymph; poorly holding adults less a margin.
 constexpr double k_stays_below = 2.5;
 constexpr double k_scatters_above = 15;
 Scatter scatter_at(double metres_per_second);
@@ -83,9 +81,10 @@ struct Crack {
 };
 
 /// Depth from the mouth to which a closed crack is heated, m: vapour diffuses in through air that cannot
-/// leave. Model:   L = sqrt(k_v gap / (2 h)), h = e / sqrt(pi t): a fin whose walls take heat; k_v = 1 W/mK,
-/// the conduction that
-///          diffusing vapour stands for near 75 C. A bound for a mouth in full steam: no more.
+/// leave.
+/// Model:   L = sqrt(k_v gap / (2 h)), h = e / sqrt(pi t): a fin whose walls take heat; k_v = 1 W/mK, the
+///          conduction that diffusing vapour stands for near 75 C. A bound for a mouth in full steam: no
+///          more.
 /// Source:  own derivation
 /// Checked: treatments/jet/jet_reference_test.cpp
 Result<double> closed_reach(const Crack& crack);
@@ -98,8 +97,9 @@ Result<double> closed_reach(const Crack& crack);
 Result<double> open_reach(const Crack& crack, double metres_per_second, double steam_celsius,
                           double wall_celsius);
 
-/// Width at each side of a strip that does not count. Source: own rule: steam is thinned at the edge of a
-/// head; neighbours that overlap by twice this much meet. Estimate; conduction alone blunts less.
+/// Width at each side of a strip that does not count.
+/// Source:  own rule: steam is thinned at the edge of a head; neighbours that overlap by twice this much
+///          meet. Estimate; conduction alone blunts less.
 constexpr double k_lost_side_metres = 0.005;
 
 /// What a strip's side loses by conduction alone, m: where 95 % of the rise is left.

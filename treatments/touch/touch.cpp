@@ -66,10 +66,6 @@ double seconds_to_burn(double celsius) {
   return numerics::exp(numerics::log(low.seconds) + slope * (celsius - low.celsius));
 }
 
-double contact_celsius(double first, double first_effusivity, double second, double second_effusivity) {
-  return (first_effusivity * first + second_effusivity * second) / (first_effusivity + second_effusivity);
-}
-
 Result<std::optional<double>> bare_hand_seconds(steam::PassProblem pass) {
   const double reach = std::min(k_hand_depth_metres, steam::thickness_metres(pass.stack));
   pass.depths_metres = {0.5 * reach, reach};

@@ -5,6 +5,7 @@
 #include <array>
 #include <optional>
 #include <span>
+#include <vector>
 
 #include "physics/quantities/error.h"
 #include "treatments/steam/pace.h"
@@ -13,8 +14,8 @@
 namespace lastegg::touch {
 
 /// Water of this temperature on adult skin and the time to a burn of the second degree.
-/// Source:  [scald_table] (a public table in the line of Moritz and Henriques 1947); children and old people
-/// burn sooner
+/// Source:  [scald_table] (a public table in the line of Moritz and Henriques 1947); children and old
+///          people burn sooner
 struct BurnRow {
   double celsius, seconds;
 };
@@ -22,40 +23,35 @@ constexpr std::array<BurnRow, 7> k_burns{
     {{45, 7200}, {47, 1200}, {48, 900}, {49, 480}, {51, 120}, {55, 17}, {60, 3}}};
 
 /// Time to a burn of the second degree in contact with something wet.
-/// Model:   straight lines of log time between the rows; above 60 C on along the last; infinity below 45 C,
-/// where the
-///          table ends (skin is still harmed by hours).
+/// Model:   straight lines of log time between the rows; above 60 C on along the last; infinity below 45
+///          C, where the table ends (skin is still harmed by hours).
 /// Checked: treatments/touch/touch_reference_test.cpp
 double seconds_to_burn(double celsius);
 
 /// A bare hand may feel what is nowhere hotter than this near the surface.
-/// Source:  own rule: the table gives 15 minutes there, a touch takes a few seconds; the contact standard ISO
-/// 13732-1
-///          gives 10 minutes at 48 C (from memory, to be checked)
+/// Source:  own rule: the table gives 15 minutes there, a touch takes a few seconds; the contact standard
+///          ISO 13732-1 gives 10 minutes at 48 C (from memory, to be checked)
 constexpr double k_bare_hand_celsius = 48;
 
-/// How far below the surface a pressing hand feels. Source: estimate: cloth gives by about so much.
+/// How far below the surface a pressing hand feels.
+/// Source:  estimate: cloth gives by about so much.
 constexpr double k_hand_depth_metres = 0.001;
-
-/// Temperature of two half-spaces that touch, by their effusivities sqrt(k rho c), W s^0.5/(m2 K).
-/// Source:  textbook solution (two-body contact)
-/// Checked: treatments/touch/touch_reference_test.cpp
-double contact_celsius(double first_celsius, double first_effusivity, double second_celsius,
-                       double second_effusivity);
 
 /// Longest time looked at for a bare hand.
 constexpr double k_longest_seconds = 900;
 
 /// Seconds after the steam has ended until nothing near the surface is hotter than a bare hand may feel;
-/// none: not within k_longest_seconds. A palm is taken to be as hot as the hottest place within reach: wet
-/// cloth wets the skin. Errors:  as steam::run_pass(). Cost:    one pass Checked:
-/// treatments/touch/touch_law_test.cpp
+/// none: not within k_longest_seconds. A palm is taken to be as hot as the hottest place within reach:
+/// wet cloth wets the skin.
+/// Errors:  as steam::run_pass().
+/// Cost:    one pass
+/// Checked: treatments/touch/touch_law_test.cpp
 Result<std::optional<double>> bare_hand_seconds(steam::PassProblem pass);
 
-/// The same for an edge of an ensemble at a planned pace: the longest over hot corners of what is uncertain
-/// (boiling steam, threefold exchange, a hand a quarter slow; steam pushed in as expected or as far as it can
-/// be, vapour that moves freely or hardly). Checked: treatments/touch/touch_law_test.cpp (19 of 20 drawn
-/// samples are sooner)
+/// The same for an edge of an ensemble at a planned pace: the longest over hot corners of what is
+/// uncertain (boiling steam, threefold exchange, a hand a quarter slow; steam pushed in as expected or as
+/// far as it can be, vapour that moves freely or hardly).
+/// Checked: treatments/touch/touch_law_test.cpp (19 of 20 drawn samples are sooner)
 Result<std::optional<double>> bare_hand_seconds(const steam::PaceProblem& problem,
                                                 double pace_metres_per_second);
 
@@ -69,8 +65,8 @@ struct Gun {
 };
 
 /// Emissivity of cloth, wood, wet surfaces between 8 and 14 um, and its spread.
-/// Source:  [emissivity_manuals]: textiles 0.90, black cloth 0.98, water 0.92 to 0.96, timber 0.90; one has
-/// cotton 0.77
+/// Source:  [emissivity_manuals]: textiles 0.90, black cloth 0.98, water 0.92 to 0.96, timber 0.90; one
+///          has cotton 0.77
 constexpr double k_emissivity = 0.93;
 constexpr double k_emissivity_spread = 0.03;
 
@@ -80,9 +76,8 @@ constexpr double k_emissivity_spread = 0.03;
 double share_of_spot(double strip_metres, double spot_metres);
 
 /// What a gun shows of a warm strip in a cooler room.
-/// Model:   e_set s T^4 seen = share e T_strip^4 + (1 - share) e T_room^4 + (1 - e) T_room^4 - (1 - e_set)
-/// T_room^4,
-///          kelvin, all wavelengths alike
+/// Model:   e_set s T^4 seen = share e T_strip^4 + (1 - share) e T_room^4 + (1 - e) T_room^4 - (1 -
+///          e_set) T_room^4, kelvin, all wavelengths alike
 /// Checked: treatments/touch/touch_law_test.cpp
 double gun_shows_celsius(double strip_celsius, double room_celsius, double strip_metres, const Gun& gun,
                          double emissivity = k_emissivity);
@@ -99,13 +94,14 @@ struct SurfaceReading {
   double strip_metres = 0.1;  ///< width of what was steamed
 };
 
-/// Errors of a reading, one standard deviation. Source: estimates.
+/// Errors of a reading, one standard deviation.
+/// Source:  estimates.
 constexpr double k_gun_error_kelvin = 2.0;      ///< consumer guns state 1.5 to 2 K (from memory)
 constexpr double k_timing_error_seconds = 0.5;  ///< counted, not clocked
 constexpr double k_palm_error_kelvin = 4.0;
 
-/// Limits between what a palm calls cold, warm and hot. Source: estimates: skin of a hand has about 32 C,
-/// pain begins at 43 to 45 C (from memory).
+/// Limits between what a palm calls cold, warm and hot.
+/// Source:  estimates: skin of a hand has about 32 C, pain begins at 43 to 45 C (from memory).
 constexpr double k_palm_cold_celsius = 32;
 constexpr double k_palm_hot_celsius = 44;
 
@@ -122,9 +118,10 @@ struct ExpectedReading {
 Result<std::vector<ExpectedReading>> expected_readings(steam::PassProblem pass,
                                                        std::span<const SurfaceReading> readings);
 
-/// Log-likelihood of a reading where so much was expected: Student t with 4 degrees of freedom for a gun (one
-/// bad value loses its pull), a normal step at the limits for a palm. A factor that all samples share is left
-/// out. Checked: treatments/touch/touch_law_test.cpp
+/// Log-likelihood of a reading where so much was expected: Student t with 4 degrees of freedom for a gun
+/// (one bad value loses its pull), a normal step at the limits for a palm. A factor that all samples
+/// share is left out.
+/// Checked: treatments/touch/touch_law_test.cpp
 double log_likelihood(const SurfaceReading& reading, const ExpectedReading& expected);
 
 }  // namespace lastegg::touch

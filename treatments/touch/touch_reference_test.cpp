@@ -23,13 +23,6 @@ TEST(TouchReference, ABareHandHasManyTimesTheTimeOfATouch) {
   EXPECT_GE(seconds_to_burn(k_bare_hand_celsius), 600);  // the contact standard's ten minutes
 }
 
-// Hot wet towel of 95 C and effusivity 1308 on softwood (322.5) and on fabric (176.6) at 20 C: textbook
-// solution.
-TEST(TouchReference, TwoBodiesThatTouch) {
-  EXPECT_NEAR(contact_celsius(95, 1308, 20, 322.5), 80.16, 0.01);
-  EXPECT_NEAR(contact_celsius(95, 1308, 20, 176.6), 86.07, 0.05);
-}
-
 TEST(TouchReference, SpotsOnStrips) {
   // Halves: a strip of half the diameter covers 2/pi (pi/6 + sqrt(3)/4) = 0.6090 of a disc.
   EXPECT_NEAR(share_of_spot(0.01, 0.02), 0.6090, 1e-4);

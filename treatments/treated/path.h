@@ -17,13 +17,14 @@ struct Mark {
 };
 
 /// Refuses what is no record of a pass.
-/// Errors:  bad_input, `where` a pointer below the pass ("/marks/2/seconds"): fewer than two marks, a value
-/// that is
-///          not finite, time that goes backwards, places outside the edge by more than half a metre.
+/// Errors:  bad_input, `where` a pointer below the pass ("/marks/2/seconds"): fewer than two marks, a
+///          value that is not finite, time that goes backwards, places outside the edge by more than half
+///          a metre.
 /// Checked: treatments/treated/path_law_test.cpp
 Result<void> check_marks(const std::vector<Mark>& marks, double edge_metres);
 
-/// Marks closer together than this are a stop. Source: judgement: no hand holds stiller.
+/// Marks closer together than this are a stop.
+/// Source:  judgement: no hand holds stiller.
 constexpr double k_stop_metres = 0.002;
 
 /// How a head went over a place in one go.
@@ -35,11 +36,11 @@ struct Visit {
 
 /// Visits of a place, in order of time.
 /// Model:   between two marks the head moved evenly; a place is covered while the head's middle is within
-/// half its
-///          length. Where the record begins or ends inside that window, the pace found is taken for the rest
-///          of it. Stops add their time to the places under the head; for kill no more than `slowest_pace`
-///          would give. What was broken, or moved more slowly than `slowest_pace` on average (it hides a stop
-///          at an unknown place), earns no kill and leaves harm unknown. Going back is a visit of its own.
+///          half its length. Where the record begins or ends inside that window, the pace found is taken
+///          for the rest of it. Stops add their time to the places under the head; for kill no more than
+///          `slowest_pace` would give. What was broken, or moved more slowly than `slowest_pace` on
+///          average (it hides a stop at an unknown place), earns no kill and leaves harm unknown. Going
+///          back is a visit of its own.
 /// Inputs:  marks that check_marks() lets pass; head_metres > 0; slowest_pace > 0, m/s.
 /// Source:  own derivation, README.md
 /// Checked: treatments/treated/path_law_test.cpp

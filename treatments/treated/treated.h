@@ -65,15 +65,15 @@ struct TreatedReport {
 };
 
 /// Judges a treatment.
-/// Model:   README.md. One visit: its pace against each sample's fastest lethal pace. Several visits of one
-/// head and
-///          towel, less than the reset time of the kill law apart: marched as so many passes at the fastest
-///          of their paces with the longest of the pauses; eggs get the sum, nymphs and adults, which may
-///          have moved, only what one visit gives. Paces are rounded towards the faster for kill and the
-///          slower for harm.
+/// Model:   README.md. One visit: its pace against each sample's fastest lethal pace. Several visits of
+///          one head and towel, less than the reset time of the kill law apart: marched as so many passes
+///          at the fastest of their paces with the longest of the pauses; eggs get the sum, nymphs and
+///          adults, which may have moved, only what one visit gives. Paces are rounded towards the faster
+///          for kill and the slower for harm.
 /// Inputs:  passes that check_marks() lets pass; at least one problem.
 /// Errors:  bad_input with a pointer ("/passes/1/marks/0"); as steam::run_pass().
-/// Cost:    for each problem about 4 passes per sample, and 3 per sample for each kind of repeat (at most 12)
+/// Cost:    for each problem about 4 passes per sample, and 3 per sample for each kind of repeat (at most
+///          12)
 /// Source:  own derivation, README.md
 /// Checked: treatments/treated/treated_law_test.cpp, treated_agreement_test.cpp
 Result<TreatedReport> judge(const TreatedEdge& edge);
