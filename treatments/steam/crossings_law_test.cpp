@@ -96,8 +96,9 @@ TEST(CrossingsLaw, AQuantileNeedsOnlyTheCrossingsNearIt) {
       EXPECT_EQ((*found)[i].evaluated, evaluated[i] > 0);
       predicted += (*found)[i].evaluated ? 0 : 1;
     }
-    // A function in a hundred may be further from its prediction than the band is wide: two ranks at most.
-    const double ranks = 2.0 / k_functions, found_at = weighted_quantile(near, weights, share);
+    // A function in a hundred may be further from its prediction than the band is wide; the quantile may
+    // then be off by two or three of the 600 ranks.
+    const double ranks = 3.0 / k_functions, found_at = weighted_quantile(near, weights, share);
     EXPECT_GE(found_at, weighted_quantile(planned, weights, share - ranks) - 1e-3) << share;
     EXPECT_LE(found_at, weighted_quantile(planned, weights, share + ranks) + 1e-3) << share;
     EXPECT_GT(predicted, k_functions / 2) << share;
