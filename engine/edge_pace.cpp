@@ -8,6 +8,7 @@
 
 #include "engine/after_pass.h"
 #include "engine/calibration_json.h"
+#include "engine/pace_explanation.h"
 #include "engine/pace_words.h"
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
@@ -121,6 +122,10 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
   out["middle_case"] = middle_case(
       problem, report->has_window() ? report->planned->pace_metres_per_second : steam::k_one_inch_per_second);
   out["limited_by"] = {{"low", low_word(report->slow_limit)}, {"high", high_word(report->fast_limit)}};
+
+  const auto gains = steam::lever_gains(problem);
+  if (!gains) return refuse(gains.error());
+  explain(words, steam::influences(problem, report->limits), *gains, out);
 
   if (!report->has_window() || !enough) {
     out["reason"] = !enough ? reason("few_effective_samples", few_samples_words(*report))

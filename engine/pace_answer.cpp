@@ -5,6 +5,7 @@
 
 #include "engine/after_pass.h"
 #include "engine/calibration_json.h"
+#include "engine/pace_explanation.h"
 #include "engine/steam_shapes.h"
 
 namespace lastegg {
@@ -46,31 +47,33 @@ Json curve_json(const steam::AtPace& at) {
 }
 
 Json no_pace(const PaceBasis& basis, const EdgeProblem& edge, const std::string& harm, const Json& why) {
-  return {{"basis", basis.word},
-          {"verdict_at_recommended", "not_proven"},
-          {"harm_at_recommended", harm},
-          {"window_metres_per_second", nullptr},
-          {"recommended_metres_per_second", nullptr},
-          {"style", nullptr},
-          {"passes", 1},
-          {"towel", word(edge.pace.calibration.towel)},
-          {"limited_by", {{"low", nullptr}, {"high", nullptr}}},
-          {"reason", why},
-          {"tried", Json::array()},
-          {"kill_probability_at_recommended", nullptr},
-          {"kill_by_stage", nullptr},
-          {"engorged_adult", nullptr},
-          {"condensate_grams_per_m2", nullptr},
-          {"dry_minutes", nullptr},
-          {"after", nullptr},
-          {"finish", to_json(edge.finish)},
-          {"water_drop", to_json(edge.drop)},
-          {"target_depth_metres", edge.depths()},
-          {"effective_samples", 0},
-          {"samples", 0},
-          {"curve", Json::array()},
-          {"middle_case", nullptr},
-          {"one_inch_per_second", nullptr}};
+  Json out{{"basis", basis.word},
+           {"verdict_at_recommended", "not_proven"},
+           {"harm_at_recommended", harm},
+           {"window_metres_per_second", nullptr},
+           {"recommended_metres_per_second", nullptr},
+           {"style", nullptr},
+           {"passes", 1},
+           {"towel", word(edge.pace.calibration.towel)},
+           {"limited_by", {{"low", nullptr}, {"high", nullptr}}},
+           {"reason", why},
+           {"tried", Json::array()},
+           {"kill_probability_at_recommended", nullptr},
+           {"kill_by_stage", nullptr},
+           {"engorged_adult", nullptr},
+           {"condensate_grams_per_m2", nullptr},
+           {"dry_minutes", nullptr},
+           {"after", nullptr},
+           {"finish", to_json(edge.finish)},
+           {"water_drop", to_json(edge.drop)},
+           {"target_depth_metres", edge.depths()},
+           {"effective_samples", 0},
+           {"samples", 0},
+           {"curve", Json::array()},
+           {"middle_case", nullptr},
+           {"one_inch_per_second", nullptr}};
+  explain_nothing(out);
+  return out;
 }
 
 Json middle_case(const steam::PaceProblem& problem, double pace) {
@@ -126,7 +129,7 @@ std::vector<Field> pace_answer_fields() {
               field("target_celsius_quantiles", spread_shape(Unit::celsius, "peak where the eggs are")),
               field("condensate_grams_per_m2", spread_shape(Unit::gram_per_m2, "water left by the pass"))},
              "one pace");
-  return {
+  std::vector<Field> fields{
       field("basis", choice({{"fold_test", "readings of this machine, head and towel"},
                              {"prior", "no test yet: what is usual"},
                              {"head", "a head whose effect was given"}},
@@ -205,6 +208,8 @@ std::vector<Field> pace_answer_fields() {
                     field("text", text("in words"))},
                    "for orientation: what the customary pace would do (common practice)")
                 .or_null())};
+  for (Field& explained : explanation_fields()) fields.push_back(std::move(explained));
+  return fields;
 }
 
 }  // namespace lastegg

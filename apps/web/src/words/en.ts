@@ -198,6 +198,8 @@ export const en = {
     behind: 'Look behind the head. A live bug there: pass again.',
     cautionSteam: 'Steam burns. Outlets and electronics are never steamed. Unknown finish: hidden spot test first.',
     curve: 'Share of cases against pace',
+    matters: 'Why this pace, and what is least known',
+    faster: 'Faster would be',
     killed: 'an egg dies',
     unharmed: 'no harm',
   },
