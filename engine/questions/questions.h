@@ -13,6 +13,7 @@ const Question& dose_question();
 const Question& pass_question();
 const Question& fold_test_question();
 const Question& pace_question();
+const Question& catalogue_question();
 const Question& furniture_question();
 const Question& plan_question();
 const Question& fold_events_question();

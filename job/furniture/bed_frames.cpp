@@ -197,6 +197,20 @@ void build_hospital_bed(Assembly& a) {
         beam, Side::top, is_left ? Side::right : Side::left,
         {"angle", "Inside of the chassis beam, " + side, EdgeKind::metal_joint, k_out_of_sight, a.hard()});
   }
+  for (const bool is_left : {true, false}) {
+    const double x = is_left ? 0.0 : width - tube;
+    for (const bool at_head : {false, true}) {
+      const std::string where = std::string(is_left ? "left" : "right") + (at_head ? "_head" : "_foot");
+      const std::string words = std::string(is_left ? "left" : "right") + (at_head ? ", head" : ", foot");
+      const double y = (at_head ? 0.75 : 0.25) * length;
+      const double slim = 0.004;  // on each side, within the tubes it joins
+      const Block lift =
+          a.block("lift_" + where, {x + slim, y, castor + tube}, {x + tube - slim, y + tube, frame_bottom});
+      a.around_whole(
+          lift, Side::top,
+          {"joint", "Head of the lift, " + words, EdgeKind::metal_joint, k_out_of_sight, a.hard()});
+    }
+  }
   const Block motor = a.block("motor", {width / 2.0 - 0.1, 0.45 * length, castor + tube + 0.005},
                               {width / 2.0 + 0.1, 0.6 * length, frame_bottom});
   a.around_whole(

@@ -46,10 +46,13 @@ std::optional<Error> refusal_of(const Kind& kind, const ItemRequest& request) {
     return error;
   }
   if (request.size && kind.usual_size.empty()) return misplaced(kind, "size", *request.size);
-  if (request.covering && !kind.usual_covering)
+  // A covering or finish that is not known tells nothing and is let pass.
+  if (request.covering.value_or(Covering::unknown) != Covering::unknown && !kind.usual_covering) {
     return misplaced(kind, "covering", std::string(name_of(*request.covering)));
-  if (request.finish && !kind.finished)
+  }
+  if (request.finish.value_or(Finish::unknown) != Finish::unknown && !kind.finished) {
     return misplaced(kind, "finish", std::string(name_of(*request.finish)));
+  }
   return std::nullopt;
 }
 
