@@ -33,6 +33,13 @@ std::vector<Choice> size_choices() {
   return choices;
 }
 
+/// Electronics is told by the catalogue alone.
+std::vector<Choice> finishes_that_can_be_told() {
+  std::vector<Choice> choices = choices_of(furniture::k_finishes);
+  std::erase_if(choices, [](const Choice& choice) { return choice.word == "electronics"; });
+  return choices;
+}
+
 std::vector<Choice> kind_choices() {
   std::vector<Choice> choices;
   for (const furniture::Kind& kind : furniture::catalogue()) choices.push_back({kind.name, kind.title});
@@ -82,8 +89,7 @@ Shape request_shape() {
   fields.push_back(optional("covering", choice(choices_of(furniture::k_coverings),
                                                "cloth; mattress_tick for mattresses and bases, unknown for "
                                                "everything else if left out")));
-  fields.push_back(
-      optional("finish", choice(choices_of(furniture::k_finishes), "finish of its wood or metal")));
+  fields.push_back(optional("finish", choice(finishes_that_can_be_told(), "finish of its wood or metal")));
   fields.push_back(
       optional("wetting_limit_grams_per_m2",
                number(Unit::gram_per_m2,
@@ -99,7 +105,8 @@ Shape edge_shape() {
       {field("kind", choice(choices_of(furniture::k_edge_kinds), "kind of edge")),
        field("covering", choice(choices_of(furniture::k_coverings), "cloth over it")),
        field("fill", choice(choices_of(furniture::k_fills), "what lies under the cloth")),
-       optional("finish", choice(choices_of(furniture::k_finishes), "finish of the wood met there")),
+       optional("finish", choice(choices_of(furniture::k_finishes),
+                                 "finish of the wood or metal met there; electronics is barred")),
        optional("wetting_limit_grams_per_m2", number(Unit::gram_per_m2, "by the wetting test of the item"))},
       "what lies between head and bug; handed on unchanged as `edge` of the question pace");
   return object(

@@ -84,6 +84,7 @@ TEST(furniture_question, every_key_of_every_kind_is_read) {
 TEST(furniture_question, a_covering_that_is_not_known_is_let_pass_where_there_is_none) {
   EXPECT_TRUE(answer_to(R"({"item":"bookcase","covering":"unknown"})").has_value());
   EXPECT_EQ(refusal_of(R"({"item":"bookcase","covering":"wool"})").where, "/covering");
+  EXPECT_EQ(refusal_of(R"({"item":"bookcase","finish":"electronics"})").where, "/finish");
 }
 
 TEST(furniture_question, cautions_are_handed_on) {

@@ -67,10 +67,11 @@ class Assembly {
     measuring_.require(what, key, value, lowest, highest);
   }
 
-  /// Layers of an edge: the item's cloth over a fill; finished wood; metal or plastic, whose finish is told
-  /// too; the cloth of a dust cover.
+  /// Layers of an edge: the item's cloth over a fill; finished wood; a cover with wiring behind it, which is
+  /// barred; metal or plastic, whose finish is told too.
   Layers cloth(Fill fill) const { return {covering(), fill, std::nullopt}; }
   Layers wood() const { return {Covering::unknown, Fill::wood, finish()}; }
+  Layers wired() const { return {Covering::unknown, Fill::none, Finish::electronics}; }
   Layers hard() const { return {Covering::unknown, Fill::none, finish()}; }
 
   /// Everything put down from here on belongs to this part.

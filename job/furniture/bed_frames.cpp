@@ -215,7 +215,7 @@ void build_hospital_bed(Assembly& a) {
                               {width / 2.0 + 0.1, 0.6 * length, frame_bottom});
   a.around_whole(
       motor, Side::bottom,
-      {"cover", "Seam of the motor housing", EdgeKind::electrical_cover, k_out_of_sight, a.hard()});
+      {"cover", "Seam of the motor housing", EdgeKind::electrical_cover, k_out_of_sight, a.wired()});
 
   a.part("platform", "Platform");
   for (const bool is_left : {true, false}) {

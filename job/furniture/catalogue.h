@@ -2,6 +2,7 @@
 // measures it takes and how it is made. Pure functions; the table is read once and never changed.
 #pragma once
 
+#include <array>
 #include <map>
 #include <optional>
 #include <set>

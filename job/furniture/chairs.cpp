@@ -289,7 +289,7 @@ void build_vehicle_seat(Assembly& a) {
                              {width / 2.0 + 0.05, depth - 0.05, seat - pad});
   a.around_whole(
       plug, Side::bottom,
-      {"cover", "Cable connectors under the cushion", EdgeKind::electrical_cover, k_out_of_sight, a.hard()});
+      {"cover", "Cable connectors under the cushion", EdgeKind::electrical_cover, k_out_of_sight, a.wired()});
   a.caution(
       "Air bag, seat heater, occupancy sensor and belt tensioner sit in this seat: no steam on their seams, "
       "plugs or labels; ask the maker's workshop.",

@@ -66,8 +66,8 @@ enum class Covering {
 /// What lies right under the covering.
 enum class Fill { batting_foam, foam, wood, none };
 
-/// Finish of the wood that is met at an edge.
-enum class Finish { bare, oil, wax, shellac, lacquer, varnish, paint, unknown };
+/// Finish of the wood or metal that is met at an edge; electronics stands for what no head may touch.
+enum class Finish { bare, oil, wax, shellac, lacquer, varnish, paint, unknown, electronics };
 
 /// One word of a closed list and what it means, for schemas and documentation.
 template <class Word>
@@ -130,7 +130,7 @@ inline constexpr std::array<Meaning<Fill>, 4> k_fills = {{
     {Fill::none, "none", "nothing: a hollow or cloth alone"},
 }};
 
-inline constexpr std::array<Meaning<Finish>, 8> k_finishes = {{
+inline constexpr std::array<Meaning<Finish>, 9> k_finishes = {{
     {Finish::bare, "bare", "unfinished wood"},
     {Finish::oil, "oil", "oiled"},
     {Finish::wax, "wax", "waxed"},
@@ -139,6 +139,7 @@ inline constexpr std::array<Meaning<Finish>, 8> k_finishes = {{
     {Finish::varnish, "varnish", "catalysed or polyurethane varnish"},
     {Finish::paint, "paint", "paint"},
     {Finish::unknown, "unknown", "not known; a hidden spot is tried first"},
+    {Finish::electronics, "electronics", "wiring, motor or switch behind it: never steamed"},
 }};
 
 /// The name of a word of one of the closed lists above.
@@ -176,7 +177,7 @@ struct Part {
 struct Layers {
   Covering covering = Covering::unknown;
   Fill fill = Fill::batting_foam;
-  std::optional<Finish> finish;  ///< only where finished wood is met
+  std::optional<Finish> finish;  ///< only where finished wood, metal or wiring is met
 };
 
 /// A line that a head runs along.

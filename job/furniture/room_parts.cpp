@@ -173,7 +173,7 @@ void build_socket_plate(Assembly& a) {
   const Block plate =
       a.block("plate", {0.0, 0.0, low}, {width, a.usual("socket_plate.thickness"), low + height});
   a.around_whole(plate, Side::back,
-                 {"rim", "Rim of the plate at the wall", EdgeKind::electrical_cover, k_in_sight, a.hard()});
+                 {"rim", "Rim of the plate at the wall", EdgeKind::electrical_cover, k_in_sight, a.wired()});
   a.caution(
       "Never steamed: live parts lie behind it. Look with a lamp, vacuum the rim dry, and note what was "
       "seen.",

@@ -1356,8 +1356,8 @@ export type FurnitureAnswer = {
       covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
       /** What lies under the cloth. */
       fill: "batting_foam" | "foam" | "wood" | "none";
-      /** Finish of the wood met there. */
-      finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
+      /** Finish of the wood or metal met there; electronics is barred. */
+      finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown" | "electronics";
       /** By the wetting test of the item. [grams per m2] */
       wetting_limit_grams_per_m2?: number;
     };
