@@ -211,7 +211,8 @@ void build_hospital_bed(Assembly& a) {
           {"joint", "Head of the lift, " + words, EdgeKind::metal_joint, k_out_of_sight, a.hard()});
     }
   }
-  const Block motor = a.block("motor", {width / 2.0 - 0.1, 0.45 * length, castor + tube + 0.005},
+  a.block("chassis_cross", {tube, 0.5 * length, castor}, {width - tube, 0.5 * length + tube, castor + tube});
+  const Block motor = a.block("motor", {width / 2.0 - 0.1, 0.45 * length, castor + tube},
                               {width / 2.0 + 0.1, 0.6 * length, frame_bottom});
   a.around_whole(
       motor, Side::bottom,

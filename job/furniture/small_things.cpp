@@ -189,6 +189,10 @@ void build_wheelchair(Assembly& a) {
     a.along(low, Side::bottom, outer,
             {"caster_bar", "Underside of the lower tube, " + side, EdgeKind::metal_joint, k_out_of_sight,
              a.hard()});
+    const Block hanger = a.block("hanger_" + side, {x, front - tube, 0.17}, {x + tube, front, 0.45});
+    a.block("hanger_foot_" + side, {x, 0.15, 0.15}, {x + tube, front, 0.17});
+    a.along(hanger, Side::back, outer,
+            {"latch", "Latch of the foot rest hanger, " + side, EdgeKind::metal_joint, k_in_sight, a.hard()});
     const Block foot = a.block("foot_rest_" + side, {is_left ? left : width / 2.0 + 0.01, 0.0, 0.15},
                                {is_left ? width / 2.0 - 0.01 : right, 0.15, 0.17});
     a.rim(foot, Side::top,
