@@ -2073,11 +2073,11 @@ export type FoldEventsAnswer = {
       events: string[];
       /** What people call it; no names of persons, no addresses. */
       title: string;
-      /** Sofa, mattress: the word the question furniture takes. */
+      /** A word of the question catalogue, as furniture takes it. */
       kind: string;
       /** The room it stands in. */
       room?: string;
-      /** Of a sofa. [at least 1, at most 20] */
+      /** Of a sofa or sectional. [at least 1, at most 20] */
       seats?: number;
       /** Name of a mattress size. */
       size?: string;
