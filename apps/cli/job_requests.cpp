@@ -1,6 +1,9 @@
 #include "apps/cli/job_requests.h"
 
 #include <algorithm>
+#include <string>
+
+#include "job/furniture/catalogue.h"
 
 namespace lastegg::cli {
 namespace {
@@ -17,6 +20,21 @@ void copy(const Json& from, Json& to, std::initializer_list<const char*> keys) {
   for (const char* key : keys) {
     if (from.contains(key) && !from.at(key).is_null()) to[key] = from.at(key);
   }
+}
+
+/// What was told of an item, as far as its kind takes it.
+Json furniture_request_of(const Json& item) {
+  Json piece{{"item", item.at("kind")}};
+  copy(item, piece, {"size", "covering", "finish", "wetting_limit_grams_per_m2"});
+  const furniture::Kind* kind = furniture::kind_named(item.at("kind").get<std::string>());
+  if (kind == nullptr) return piece;  // the plan refuses it with its name
+  const auto copy_all = [&](const auto& entries) {
+    for (const auto& entry : entries) copy(item, piece, {entry.key.c_str()});
+  };
+  copy_all(kind->measures);
+  copy_all(kind->counts);
+  copy_all(kind->options);
+  return piece;
 }
 
 Json fold_test_of(const Json& test, const Json& state) {
@@ -61,11 +79,7 @@ Result<Json> plan_request_of(const Json& state) {
   Json request;
   request["items"] = Json::array();
   for (const Json& item : state.at("items")) {
-    Json piece{{"item", item.at("kind")}};
-    copy(item, piece,
-         {"seats", "size", "length_metres", "width_metres", "covering", "finish",
-          "wetting_limit_grams_per_m2"});
-    request["items"].push_back(std::move(piece));
+    request["items"].push_back(furniture_request_of(item));
   }
   if (request["items"].empty()) {
     return refuse({ErrorKind::bad_input, "the job has no items yet; a plan needs at least one", "/items", "0",

@@ -99,8 +99,9 @@ std::vector<KindRule> place_kinds() {
       kind(
           "item/1", "A piece of furniture. What it is and how large goes on to the question furniture.",
           {title(),
-           of_type(Type::text, "kind", k_required, "sofa, mattress: the word the question furniture takes"),
-           of_type(Type::id, "room", k_optional, "the room it stands in"), whole("seats", 1, 20, "of a sofa"),
+           of_type(Type::text, "kind", k_required, "a word of the question catalogue, as furniture takes it"),
+           of_type(Type::id, "room", k_optional, "the room it stands in"),
+           whole("seats", 1, 20, "of a sofa or sectional"),
            of_type(Type::text, "size", k_optional, "name of a mattress size"),
            positive("length_metres", k_optional, Unit::metre, 20, "where measured"),
            positive("width_metres", k_optional, Unit::metre, 20, "where measured"),

@@ -1999,45 +1999,142 @@ export type JetAnswer = {
   }[];
 };
 
-/** A sofa or a mattress in three dimensions, with every edge that a steam head runs along. */
+/** The kinds of items that furniture builds, and what each of them takes. */
+export type CatalogueRequest = {
+  /** Only kinds of this group. */
+  group?: "bed" | "seat" | "storage" | "small" | "room";
+};
+
+export type CatalogueAnswer = {
+  /** Group by group. */
+  kinds: {
+    /** Word for the question furniture. */
+    item: string;
+    /** In words. */
+    title: string;
+    /** Where it stands in a list. */
+    group: "bed" | "seat" | "storage" | "small" | "room";
+    /** Lengths. */
+    measures: {
+      /** Key of a request of the question furniture. */
+      key: string;
+      /** What it means. */
+      text: string;
+      /** If left out. [metres] */
+      usual_metres: number;
+      /** Smallest accepted. [metres] */
+      lowest_metres: number;
+      /** Largest accepted. [metres] */
+      highest_metres: number;
+      /** Where the usual value comes from. */
+      source: string;
+    }[];
+    /** Numbers. */
+    counts: {
+      /** Key of a request. */
+      key: string;
+      /** What it counts. */
+      text: string;
+      /** If left out. */
+      usual: number;
+      /** Fewest. */
+      lowest: number;
+      /** Most. */
+      highest: number;
+    }[];
+    /** Switches. */
+    options: {
+      /** Key of a request. */
+      key: string;
+      /** What is there. */
+      text: string;
+    }[];
+    /** Usual mattress size, where it takes one. */
+    size?: string;
+    /** Usual covering, where it takes one. */
+    covering?: string;
+    /** Takes the finish of its wood or metal. */
+    finish: boolean;
+  }[];
+  /** Sizes that beds take. */
+  sizes: {
+    /** Word. */
+    size: string;
+    /** In words. */
+    title: string;
+    /** Across. [metres] */
+    width_metres: number;
+    /** Foot to head. [metres] */
+    length_metres: number;
+  }[];
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** A piece of furniture or a part of a room in three dimensions, with every edge that a steam head runs along. */
 export type FurnitureRequest = {
-  /** Kind of furniture. */
-  item: "sofa" | "mattress";
-  /** Sofa: seats, three if left out. [at least 1, at most 4] */
-  seats?: number;
-  /** Mattress: named size, queen if left out. */
+  /** Kind of item. */
+  item: "mattress" | "floor_mattress" | "box_spring" | "slatted_frame" | "metal_frame" | "headboard_wood" | "headboard_upholstered" | "bunk_bed" | "cot" | "sofa_bed" | "futon" | "hospital_bed" | "sofa" | "sectional" | "armchair" | "recliner" | "desk_chair" | "dining_chair" | "ottoman" | "vehicle_seat" | "night_table" | "dresser" | "wardrobe" | "bookcase" | "desk" | "clutter" | "luggage" | "wheelchair" | "stroller" | "curtain" | "picture" | "baseboard" | "carpet_edge" | "door_frame" | "socket_plate" | "wall_joint";
+  /** Beds: named mattress size; the kind's usual one if left out. */
   size?: "twin" | "twin_xl" | "full" | "queen" | "king" | "california_king" | "80x200" | "90x190" | "90x200" | "100x200" | "120x200" | "140x200" | "160x200" | "180x200";
-  /** Over the arms of a sofa, across a mattress; wins over size. [metres] [at least 0, at most 10] */
+  /** Across; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, headboard_wood, headboard_upholstered, bunk_bed, futon); inside, across (cot); over the arms (sofa_bed, sofa, armchair, recliner); of the platform (hospital_bed); over all, along the back (sectional); left to right (desk_chair, dining_chair, ottoman, vehicle_seat, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); over the wheels (wheelchair); one panel as it hangs (curtain); of the frame (picture); of the opening (door_frame); of the plate (socket_plate). [metres] [at least 0, at most 20] */
   width_metres?: number | string;
-  /** Mattress: foot to head; wins over size. [metres] [at least 0, at most 10] */
+  /** Foot to head; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, bunk_bed, futon); inside, foot to head (cot); of the platform (hospital_bed); over all, front to back (sectional); heading to hem (curtain); along the wall (baseboard, carpet_edge, wall_joint). [metres] [at least 0, at most 20] */
   length_metres?: number | string;
-  /** Sofa: front to back. [metres] [at least 0, at most 10] */
-  depth_metres?: number | string;
-  /** Sofa: floor to the top of the back cushions. [metres] [at least 0, at most 10] */
-  height_metres?: number | string;
-  /** Sofa: floor to the top of the seat cushions. [metres] [at least 0, at most 10] */
-  seat_height_metres?: number | string;
-  /** Sofa: floor to the top of the arms. [metres] [at least 0, at most 10] */
-  arm_height_metres?: number | string;
-  /** Sofa: one arm. [metres] [at least 0, at most 10] */
-  arm_width_metres?: number | string;
-  /** Sofa: floor to the underside. [metres] [at least 0, at most 10] */
-  leg_height_metres?: number | string;
-  /** Sofa: boxing of the seat cushions. [metres] [at least 0, at most 10] */
-  seat_cushion_thickness_metres?: number | string;
-  /** Sofa: boxing of the back cushions. [metres] [at least 0, at most 10] */
-  back_cushion_thickness_metres?: number | string;
-  /** Mattress. [metres] [at least 0, at most 10] */
+  /** Of the mattress (mattress, floor_mattress, futon); of posts and rails (headboard_wood); of the padded board (headboard_upholstered). [metres] [at least 0, at most 20] */
   thickness_metres?: number | string;
-  /** Mattress: floor to its underside; 0 lies on the floor. [metres] [at least 0, at most 10] */
+  /** Floor to its underside; 0 lies on the floor (mattress). [metres] [at least 0, at most 20] */
   base_height_metres?: number | string;
-  /** Sofa: a skirt hangs to the floor. */
-  skirted?: boolean;
-  /** Sofa: rows of buttons on the back cushions. */
+  /** Of the base alone (box_spring); floor to the top of the rails (slatted_frame, metal_frame); floor to its top (headboard_wood, headboard_upholstered, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller, baseboard); floor to the top of the posts (bunk_bed); floor to the top of the sides (cot); floor to the top of the back cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the platform as it stands now (hospital_bed); floor to the top of the head rest (vehicle_seat); floor to the grips (wheelchair); of the frame (picture); of the opening (door_frame); of the plate (socket_plate); floor to ceiling (wall_joint). [metres] [at least 0, at most 20] */
+  height_metres?: number | string;
+  /** Floor to the underside (box_spring, sofa_bed, sofa, armchair, recliner, ottoman, night_table, dresser). [metres] [at least 0, at most 20] */
+  leg_height_metres?: number | string;
+  /** Front to back (sofa_bed, sofa, armchair, recliner, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); of one run (sectional); of the cushion (vehicle_seat); of the seat (wheelchair). [metres] [at least 0, at most 20] */
+  depth_metres?: number | string;
+  /** Floor to the top of the seat cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the top of the seat (futon, desk_chair, dining_chair); floor to the top of the cushion (vehicle_seat); floor to the seat (wheelchair). [metres] [at least 0, at most 20] */
+  seat_height_metres?: number | string;
+  /** Floor to the top of the arms (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+  arm_height_metres?: number | string;
+  /** One arm (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+  arm_width_metres?: number | string;
+  /** Boxing of the seat cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+  seat_cushion_thickness_metres?: number | string;
+  /** Boxing of the back cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+  back_cushion_thickness_metres?: number | string;
+  /** Seats side by side (sofa_bed, sofa); seats along the back, without the corner (sectional). [at least 1, at most 12] */
+  seats?: number;
+  /** Seats of the return, without the corner (sectional). [at least 1, at most 12] */
+  return_seats?: number;
+  /** Drawers one above the other (night_table); drawers one above the other in each column (dresser); drawers of the pedestal (desk). [at least 1, at most 12] */
+  drawers?: number;
+  /** Columns of drawers (dresser). [at least 1, at most 12] */
+  columns?: number;
+  /** Doors side by side (wardrobe). [at least 1, at most 12] */
+  doors?: number;
+  /** Shelves between top and bottom (bookcase). [at least 1, at most 12] */
+  shelves?: number;
+  /** Panels side by side (curtain). [at least 1, at most 12] */
+  panels?: number;
+  /** Rows of buttons or tufts on it (headboard_upholstered, sofa_bed, sofa, armchair, recliner). */
   tufted?: boolean;
-  /** Cloth; unknown for a sofa and mattress_tick for a mattress if left out. */
+  /** A skirt hangs to the floor (sofa, armchair). */
+  skirted?: boolean;
+  /** It has arm rests (desk_chair). */
+  arms?: boolean;
+  /** The lid opens (ottoman). */
+  storage?: boolean;
+  /** Cloth; mattress_tick for mattresses and bases, unknown for everything else if left out. */
   covering?: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
-  /** Sofa: finish of the wooden legs. */
+  /** Finish of its wood or metal. */
   finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
   /** Most water the covering takes up without a mark, by a hidden-spot wetting test. [grams per m2] [at least 5, at most 500] */
   wetting_limit_grams_per_m2?: number | string;
@@ -2075,7 +2172,7 @@ export type FurnitureAnswer = {
     /** In words. */
     title: string;
     /** Kind of edge. */
-    kind: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap";
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "metal_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "curtain_heading" | "wall_joint" | "heap" | "electrical_cover";
     /** Name of its part. */
     part: string;
     /** Faces on which the line runs. */
@@ -2093,13 +2190,13 @@ export type FurnitureAnswer = {
     /** What lies between head and bug; handed on unchanged as `edge` of the question pace. */
     treat: {
       /** Kind of edge. */
-      kind: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap";
+      kind: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "metal_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "curtain_heading" | "wall_joint" | "heap" | "electrical_cover";
       /** Cloth over it. */
       covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
       /** What lies under the cloth. */
       fill: "batting_foam" | "foam" | "wood" | "none";
-      /** Finish of the wood met there. */
-      finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
+      /** Finish of the wood or metal met there; electronics is barred. */
+      finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown" | "electronics";
       /** By the wetting test of the item. [grams per m2] */
       wetting_limit_grams_per_m2?: number;
     };
@@ -2114,6 +2211,13 @@ export type FurnitureAnswer = {
     source: string;
     /** Given, handbook, practice, estimate, from memory. */
     quality: string;
+  }[];
+  /** To be shown with the item. */
+  cautions: {
+    /** What to know before it is worked on. */
+    text: string;
+    /** Where it comes from. */
+    source: string;
   }[];
   /** Version of the engine that answered. */
   engine: string;
@@ -2422,43 +2526,59 @@ export type PlanRequest = {
   elevation_metres?: number | string;
   /** Request of the question furniture. [1 to 40 entries] */
   items: {
-    /** Kind of furniture. */
-    item: "sofa" | "mattress";
-    /** Sofa: seats, three if left out. [at least 1, at most 4] */
-    seats?: number;
-    /** Mattress: named size, queen if left out. */
+    /** Kind of item. */
+    item: "mattress" | "floor_mattress" | "box_spring" | "slatted_frame" | "metal_frame" | "headboard_wood" | "headboard_upholstered" | "bunk_bed" | "cot" | "sofa_bed" | "futon" | "hospital_bed" | "sofa" | "sectional" | "armchair" | "recliner" | "desk_chair" | "dining_chair" | "ottoman" | "vehicle_seat" | "night_table" | "dresser" | "wardrobe" | "bookcase" | "desk" | "clutter" | "luggage" | "wheelchair" | "stroller" | "curtain" | "picture" | "baseboard" | "carpet_edge" | "door_frame" | "socket_plate" | "wall_joint";
+    /** Beds: named mattress size; the kind's usual one if left out. */
     size?: "twin" | "twin_xl" | "full" | "queen" | "king" | "california_king" | "80x200" | "90x190" | "90x200" | "100x200" | "120x200" | "140x200" | "160x200" | "180x200";
-    /** Over the arms of a sofa, across a mattress; wins over size. [metres] [at least 0, at most 10] */
+    /** Across; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, headboard_wood, headboard_upholstered, bunk_bed, futon); inside, across (cot); over the arms (sofa_bed, sofa, armchair, recliner); of the platform (hospital_bed); over all, along the back (sectional); left to right (desk_chair, dining_chair, ottoman, vehicle_seat, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); over the wheels (wheelchair); one panel as it hangs (curtain); of the frame (picture); of the opening (door_frame); of the plate (socket_plate). [metres] [at least 0, at most 20] */
     width_metres?: number | string;
-    /** Mattress: foot to head; wins over size. [metres] [at least 0, at most 10] */
+    /** Foot to head; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, bunk_bed, futon); inside, foot to head (cot); of the platform (hospital_bed); over all, front to back (sectional); heading to hem (curtain); along the wall (baseboard, carpet_edge, wall_joint). [metres] [at least 0, at most 20] */
     length_metres?: number | string;
-    /** Sofa: front to back. [metres] [at least 0, at most 10] */
-    depth_metres?: number | string;
-    /** Sofa: floor to the top of the back cushions. [metres] [at least 0, at most 10] */
-    height_metres?: number | string;
-    /** Sofa: floor to the top of the seat cushions. [metres] [at least 0, at most 10] */
-    seat_height_metres?: number | string;
-    /** Sofa: floor to the top of the arms. [metres] [at least 0, at most 10] */
-    arm_height_metres?: number | string;
-    /** Sofa: one arm. [metres] [at least 0, at most 10] */
-    arm_width_metres?: number | string;
-    /** Sofa: floor to the underside. [metres] [at least 0, at most 10] */
-    leg_height_metres?: number | string;
-    /** Sofa: boxing of the seat cushions. [metres] [at least 0, at most 10] */
-    seat_cushion_thickness_metres?: number | string;
-    /** Sofa: boxing of the back cushions. [metres] [at least 0, at most 10] */
-    back_cushion_thickness_metres?: number | string;
-    /** Mattress. [metres] [at least 0, at most 10] */
+    /** Of the mattress (mattress, floor_mattress, futon); of posts and rails (headboard_wood); of the padded board (headboard_upholstered). [metres] [at least 0, at most 20] */
     thickness_metres?: number | string;
-    /** Mattress: floor to its underside; 0 lies on the floor. [metres] [at least 0, at most 10] */
+    /** Floor to its underside; 0 lies on the floor (mattress). [metres] [at least 0, at most 20] */
     base_height_metres?: number | string;
-    /** Sofa: a skirt hangs to the floor. */
-    skirted?: boolean;
-    /** Sofa: rows of buttons on the back cushions. */
+    /** Of the base alone (box_spring); floor to the top of the rails (slatted_frame, metal_frame); floor to its top (headboard_wood, headboard_upholstered, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller, baseboard); floor to the top of the posts (bunk_bed); floor to the top of the sides (cot); floor to the top of the back cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the platform as it stands now (hospital_bed); floor to the top of the head rest (vehicle_seat); floor to the grips (wheelchair); of the frame (picture); of the opening (door_frame); of the plate (socket_plate); floor to ceiling (wall_joint). [metres] [at least 0, at most 20] */
+    height_metres?: number | string;
+    /** Floor to the underside (box_spring, sofa_bed, sofa, armchair, recliner, ottoman, night_table, dresser). [metres] [at least 0, at most 20] */
+    leg_height_metres?: number | string;
+    /** Front to back (sofa_bed, sofa, armchair, recliner, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); of one run (sectional); of the cushion (vehicle_seat); of the seat (wheelchair). [metres] [at least 0, at most 20] */
+    depth_metres?: number | string;
+    /** Floor to the top of the seat cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the top of the seat (futon, desk_chair, dining_chair); floor to the top of the cushion (vehicle_seat); floor to the seat (wheelchair). [metres] [at least 0, at most 20] */
+    seat_height_metres?: number | string;
+    /** Floor to the top of the arms (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    arm_height_metres?: number | string;
+    /** One arm (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    arm_width_metres?: number | string;
+    /** Boxing of the seat cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    seat_cushion_thickness_metres?: number | string;
+    /** Boxing of the back cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    back_cushion_thickness_metres?: number | string;
+    /** Seats side by side (sofa_bed, sofa); seats along the back, without the corner (sectional). [at least 1, at most 12] */
+    seats?: number;
+    /** Seats of the return, without the corner (sectional). [at least 1, at most 12] */
+    return_seats?: number;
+    /** Drawers one above the other (night_table); drawers one above the other in each column (dresser); drawers of the pedestal (desk). [at least 1, at most 12] */
+    drawers?: number;
+    /** Columns of drawers (dresser). [at least 1, at most 12] */
+    columns?: number;
+    /** Doors side by side (wardrobe). [at least 1, at most 12] */
+    doors?: number;
+    /** Shelves between top and bottom (bookcase). [at least 1, at most 12] */
+    shelves?: number;
+    /** Panels side by side (curtain). [at least 1, at most 12] */
+    panels?: number;
+    /** Rows of buttons or tufts on it (headboard_upholstered, sofa_bed, sofa, armchair, recliner). */
     tufted?: boolean;
-    /** Cloth; unknown for a sofa and mattress_tick for a mattress if left out. */
+    /** A skirt hangs to the floor (sofa, armchair). */
+    skirted?: boolean;
+    /** It has arm rests (desk_chair). */
+    arms?: boolean;
+    /** The lid opens (ottoman). */
+    storage?: boolean;
+    /** Cloth; mattress_tick for mattresses and bases, unknown for everything else if left out. */
     covering?: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
-    /** Sofa: finish of the wooden legs. */
+    /** Finish of its wood or metal. */
     finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
     /** Most water the covering takes up without a mark, by a hidden-spot wetting test. [grams per m2] [at least 5, at most 500] */
     wetting_limit_grams_per_m2?: number | string;
@@ -2887,11 +3007,11 @@ export type FoldEventsAnswer = {
       events: string[];
       /** What people call it; no names of persons, no addresses. */
       title: string;
-      /** Sofa, mattress: the word the question furniture takes. */
+      /** A word of the question catalogue, as furniture takes it. */
       kind: string;
       /** The room it stands in. */
       room?: string;
-      /** Of a sofa. [at least 1, at most 20] */
+      /** Of a sofa or sectional. [at least 1, at most 20] */
       seats?: number;
       /** Name of a mattress size. */
       size?: string;
@@ -3235,6 +3355,7 @@ export interface Questions {
   as_treated: { request: AsTreatedRequest; answer: AsTreatedAnswer };
   boiler: { request: BoilerRequest; answer: BoilerAnswer };
   jet: { request: JetRequest; answer: JetAnswer };
+  catalogue: { request: CatalogueRequest; answer: CatalogueAnswer };
   furniture: { request: FurnitureRequest; answer: FurnitureAnswer };
   plan: { request: PlanRequest; answer: PlanAnswer };
   fold_events: { request: FoldEventsRequest; answer: FoldEventsAnswer };
@@ -3252,6 +3373,7 @@ export const question_names = [
   "as_treated",
   "boiler",
   "jet",
+  "catalogue",
   "furniture",
   "plan",
   "fold_events",
