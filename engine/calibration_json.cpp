@@ -68,15 +68,15 @@ Json to_json(const steam::Calibration& calibration, const std::string& covering)
   Json factor = Json::array();
   for (const auto& row : calibration.factor) factor.push_back(row);
   Json out{{"tested", calibration.tested},
-          {"head_key", calibration.head_key},
-          {"cloth_key", calibration.cloth_key},
-          {"covering", covering},
-          {"towel", word(calibration.towel)},
-          {"head_length_metres", calibration.head_length_metres},
-          {"pressure_pascal", calibration.pressure_pascal},
-          {"mode", calibration.mode},
-          {"factor", factor},
-          {"weights", calibration.weights}};
+           {"head_key", calibration.head_key},
+           {"cloth_key", calibration.cloth_key},
+           {"covering", covering},
+           {"towel", word(calibration.towel)},
+           {"head_length_metres", calibration.head_length_metres},
+           {"pressure_pascal", calibration.pressure_pascal},
+           {"mode", calibration.mode},
+           {"factor", factor},
+           {"weights", calibration.weights}};
   if (calibration.tested_depth_metres > 0) out["tested_depth_metres"] = calibration.tested_depth_metres;
   return out;
 }

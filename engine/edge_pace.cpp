@@ -441,6 +441,10 @@ std::vector<Field> pace_answer_fields() {
                                            field("p90", number(Unit::metre, "target"))},
                                           "where the eggs are")
                                        .or_null()),
+      optional("beyond_test",
+               object({field("tested_depth_metres", number(Unit::metre, "deepest tip of the readings")),
+                       field("text", text("in words"))},
+                      "when the target lies deeper than 1.5 times what was tested in this covering")),
       field("effective_samples", ratio("samples that the weights leave")),
       field("samples", integer("size of the ensemble")),
       field("curve", list(one_pace, "over pace")),
@@ -548,6 +552,16 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   out["towel"] = word(calibration.towel);
   out["effective_samples"] = report->effective_samples;
   out["samples"] = report->samples;
+  const double tested = words.tested_here ? calibration.tested_depth_metres : 0;
+  if (tested > 0 && problem.target_depth_metres > steam::k_trusted_depth_ratio * tested) {
+    out["beyond_test"] = {
+        {"tested_depth_metres", tested},
+        {"text",
+         fmt::format(
+             "extrapolated: bugs may sit {:.1f} mm deep here, the deepest reading in this covering lay under "
+             "{:.1f} mm, and the test speaks for 1.5 times that",
+             1e3 * problem.target_depth_metres, 1e3 * tested)}};
+  }
   for (const steam::AtPace& at : report->curve) out["curve"].push_back(curve_json(at));
   const auto inch = std::find_if(report->curve.begin(), report->curve.end(), [](const steam::AtPace& at) {
     return at.pace_metres_per_second == steam::k_one_inch_per_second;

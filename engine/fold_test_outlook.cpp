@@ -118,7 +118,9 @@ Judgement judge_fold(const ReadFoldTest& read, const std::vector<FittedCovering>
   const steam::FitReport& fit = fits[deep.covering].fit;
   Judgement out;
   const auto look = [&](const std::vector<double>& weights, bool is_whole) {
-    if (effective_sample_size(weights) < k_least_effective_share * read.samples) out.enough = false;
+    const double effective = effective_sample_size(weights);
+    if (is_whole && effective < k_least_effective_share * read.samples) out.enough = false;
+    if (effective < k_least_share_without * read.samples) out.enough_without = false;
     const auto leading = steam::leading_weights(weights, k_outlook_samples);
     const double lethal = share_at_least(leading, deep.forecast.lethal_margin, 0);
     const double practice =

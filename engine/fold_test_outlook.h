@@ -37,13 +37,15 @@ constexpr int k_outlook_samples = 256;  // the curves; verdicts of edges use all
 /// Share of the weight that kills at the deepest place, and that reaches the practice target at the
 /// shallowest: the whole test's, and the least and most over leaving out either reading of a contradiction.
 struct Judgement {
-  bool enough = true;  ///< effective samples, in every case looked at
+  bool enough = true;          ///< effective samples
+  bool enough_without = true;  ///< and still some without either reading of a contradiction
   double lethal_share = 0, least_lethal = 0, most_lethal = 0;
   double practice_share = 0, least_practice = 0, most_practice = 0;
 };
 Judgement judge_fold(const ReadFoldTest& read, const std::vector<FittedCovering>& fits,
                      const Outlook& outlook, const std::vector<steam::Contradiction>& contradictions);
 constexpr double k_least_effective_share = 400.0 / 1024;  // below: not proven (judgement)
+constexpr double k_least_share_without = 60.0 / 1024;     // the same without a disputed reading
 constexpr double k_sure = 0.95;
 
 /// A reading that could be taken next, and the spread of the logarithm of the fastest lethal pace after it.

@@ -189,7 +189,7 @@ Result<void> judge(const FoldReading& reading, std::size_t i, const steam::FoldT
     if (reading.hold_seconds < least) {
       return refuse_number(
           fmt::format("reading {} rested {:g} s; with this probe ({:.2g} s) it must rest at least "
-                      "{:.0f} s, three time constants, to stand still",
+                      "{:.0f} s, four time constants, to stand still",
                       i + 1, reading.hold_seconds, tau, std::ceil(least)),
           where + "/hold_seconds", reading.hold_seconds, std::ceil(least), "s");
     }

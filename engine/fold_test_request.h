@@ -53,7 +53,7 @@ Result<std::vector<FittedCovering>> fit_coverings(const ReadFoldTest& read);
 /// A further reading in the test's own fold, or over a coupon, as nobody has taken it yet.
 steam::FoldReading imagined_reading(const ReadFoldTest& read, steam::ReadingKind kind, int layers,
                                     double pace_metres_per_second);
-constexpr double k_usual_hold_seconds = 20;
+constexpr double k_usual_hold_seconds = 60;
 
 const char* word(steam::ReadingKind kind);
 

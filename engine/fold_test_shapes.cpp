@@ -34,12 +34,12 @@ Shape probe_shape() {
 
 Shape reading_shape() {
   Shape reading = object(
-      {optional("kind",
-                choice({{"pass", "one pass over the fold: the highest value"},
-                        {"stationary", "the head rests on the fold until the probe stands still: that value"},
-                        {"coupon", "one pass over a plate that lets no vapour in, the tip behind it"},
-                        {"under_real_edge", "one pass over a real edge, the tip where eggs may sit"}},
-                       "what was done; pass if left out, stationary if hold_seconds is given")),
+      {optional("kind", choice({{"pass", "one pass over the fold: the highest value"},
+                                {"stationary",
+                                 "the head rests on the damp fold until the probe stands still: that value"},
+                                {"coupon", "one pass over a plate that lets no vapour in, the tip behind it"},
+                                {"under_real_edge", "one pass over a real edge, the tip where eggs may sit"}},
+                               "what was done; pass if left out, stationary if hold_seconds is given")),
        optional("pace_metres_per_second",
                 number(Unit::metre_per_second, "speed of the head").at_least(0.001).at_most(0.3)),
        optional("distance_metres", number(Unit::metre, "way of the head").above(0).at_most(10)),

@@ -43,6 +43,12 @@ Decision verdict_of(const ReadFoldTest& read, const Outlook& outlook, const Judg
     return {"not_proven", "above_boiling",
             "A reading is hotter than water boils here, so the thermometer is not to be trusted"};
   }
+  if (!judgement.enough_without) {
+    return {"not_proven", "contradictory_readings",
+            "The readings contradict each other so much that, without one of the pair, hardly a case that "
+            "was looked at fits "
+            "the rest; repeat them"};
+  }
   const OutlookPoint& deep = outlook.points[outlook.deep];
   const double pace = 1e3 * read.working_pace_metres_per_second;
   const std::string whole = decided(judgement.lethal_share, judgement.lethal_share, "lethal", "short");
@@ -133,7 +139,7 @@ Result<Answer> solve(const Json& request) {
       verdict_of(*read, *outlook, judgement, contradictions, calibration.effective_samples);
   out["verdict"] = decision.word;
   out["verdict_reason"] = reason(decision.code, decision.text);
-  const bool is_trusted = judgement.enough && decision.code != "above_boiling";
+  const bool is_trusted = judgement.enough && judgement.enough_without && decision.code != "above_boiling";
   out["practice"] = practice_json(*read, *outlook, judgement, is_trusted);
   out["fold_celsius_at"] = fold_over_pace_json(*read, *outlook);
   out["readings"] = readings_json(*read, fit);
