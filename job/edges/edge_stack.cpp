@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
 
+#include "physics/evidence/json.h"
 #include "physics/materials/materials.h"
 #include "treatments/steam/material_layer.h"
 

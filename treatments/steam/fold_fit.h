@@ -15,7 +15,8 @@ constexpr double k_likelihood_freedom = 4;
 /// How far the march may be from a real cloth, one standard deviation in kelvin half-way between start and
 /// boiling (none at either end): everywhere alike, per e-fold of pace around 15 mm/s, and per e-fold of depth
 /// around 1.5 mm.
-/// Source:  estimate: over 150 random steamers whose cloths follow other laws (fold_steamers_for_tests.h) the root
+/// Source:  estimate: over 150 random steamers whose cloths follow other laws (fold_steamers_for_tests.h) the
+/// root
 ///          mean squares of what vapour efficiency and forced gas do not take up were 1.7, 2.3 and 2.9, by
 ///          linear fit; docs/decisions/030-fold-test.md
 struct LawError {

@@ -32,8 +32,7 @@ Result<std::vector<FoldForecast>> forecast_readings(const Calibration& calibrati
   std::vector<FoldForecast> out(readings.size());
   for (std::size_t r = 0; r < readings.size(); ++r) {
     out[r].reading = readings[r];
-    const std::string& cloth =
-        readings[r].cloth_key.empty() ? calibration.cloth_key : readings[r].cloth_key;
+    const std::string& cloth = readings[r].cloth_key.empty() ? calibration.cloth_key : readings[r].cloth_key;
     for (std::size_t i = 0; i < count; ++i) {
       const Scores scores = calibrated_scores(calibration, cloth, static_cast<int>(i));
       if (readings[r].kind != ReadingKind::stationary) {
@@ -48,8 +47,7 @@ Result<std::vector<FoldForecast>> forecast_readings(const Calibration& calibrati
   LaneBatch batch = batch_of(test);
   batch.observe_seconds = k_observe_seconds;
   batch.stop_below_celsius = k_stop_celsius;
-  const auto answers =
-      run_passes(batch, passes, accuracy_for(static_cast<int>(calibration.weights.size())));
+  const auto answers = run_passes(batch, passes, accuracy_for(static_cast<int>(calibration.weights.size())));
   if (!answers) return refuse(answers.error());
   const double required = numerics::log10(bugs::required_ratio());
   std::size_t next = 0;

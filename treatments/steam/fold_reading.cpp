@@ -44,12 +44,13 @@ LanePass pass_of_reading(const FoldTest& test, const FoldReading& reading, const
                          const Stack& stack) {
   const HeadOnCloth drawn = head_on_cloth(scores, test.pressure_pascal, test.towel);
   const Head head{.length_metres = test.head_length_metres,
-            .dew_celsius = drawn.dew_celsius,
-            .film_watts_per_m2_kelvin = drawn.film_watts_per_m2_kelvin,
-            .flux_cap_watts_per_m2 = flux_cap_watts_per_m2(test.towel),
-            .forced_gas_metres_per_second = drawn.forced_gas_metres_per_second};
+                  .dew_celsius = drawn.dew_celsius,
+                  .film_watts_per_m2_kelvin = drawn.film_watts_per_m2_kelvin,
+                  .flux_cap_watts_per_m2 = flux_cap_watts_per_m2(test.towel),
+                  .forced_gas_metres_per_second = drawn.forced_gas_metres_per_second};
   const double above = test.towel == Towel::laid ? laid_towel().thickness_metres : 0;
-  return {head, drawn.vapour_efficiency, reading.pace_metres_per_second, &stack, above + reading.depth_metres};
+  return {head, drawn.vapour_efficiency, reading.pace_metres_per_second, &stack,
+          above + reading.depth_metres};
 }
 
 LaneBatch batch_of(const FoldTest& test) {

@@ -79,7 +79,8 @@ LaneBatch batch_of(const FoldTest& test);
 
 /// What the probe shows for each reading at each of several scores, in celsius: scores[i][r] are those that
 /// hold for reading r.
-/// Model:   a march, and under a head at rest the dew temperature: the steady state of the same equations in a
+/// Model:   a march, and under a head at rest the dew temperature: the steady state of the same equations in
+/// a
 ///          damp cloth. The recipe has it dampened, since a dry hygroscopic one stays up to 5 K hotter for
 ///          minutes (computed; equilibrium binds its activity, README.md).
 /// Errors:  as run_pass()

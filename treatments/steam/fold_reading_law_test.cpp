@@ -20,7 +20,8 @@ FoldTest test_with(std::vector<FoldReading> readings) {
 }
 
 // At rest the marched cloth comes to the dew temperature, whatever film and cloth are: the cloth being
-// damp, as the recipe asks (a dry hygroscopic one stays some kelvin hotter for minutes). That is what a stationary reading is taken for.
+// damp, as the recipe asks (a dry hygroscopic one stays some kelvin hotter for minutes). That is what a
+// stationary reading is taken for.
 TEST(FoldReadingLaw, AHeadAtRestComesToTheDewTemperature) {
   for (std::uint32_t steamer = 0; steamer < 12; ++steamer) {
     const FoldTest test = test_with({fold_rest(240, 1)});
