@@ -111,6 +111,14 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
   Json out = no_pace(basis, edge, "none", nullptr);
   out["effective_samples"] = report->effective_samples;
   out["samples"] = report->samples;
+  const double tested = edge.tested_here ? edge.pace.calibration.tested_depth_metres : 0;
+  if (tested > 0 && edge.pace.target_depth_metres > steam::k_trusted_depth_ratio * tested) {
+    out["beyond_test"] = {
+        {"tested_depth_metres", tested},
+        {"text", fmt::format("extrapolated: bugs may sit {:.1f} mm deep here, the deepest reading in this "
+                             "covering lay under {:.1f} mm, and the test speaks for 1.5 times that",
+                             1e3 * edge.pace.target_depth_metres, 1e3 * tested)}};
+  }
   for (const steam::AtPace& at : report->curve) out["curve"].push_back(curve_json(at));
   const auto inch = std::find_if(report->curve.begin(), report->curve.end(), [](const steam::AtPace& at) {
     return at.pace_metres_per_second == steam::k_one_inch_per_second;

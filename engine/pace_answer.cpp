@@ -195,6 +195,10 @@ std::vector<Field> pace_answer_fields() {
                                            field("p90", number(Unit::metre, "target"))},
                                           "where the eggs are")
                                        .or_null()),
+      optional("beyond_test",
+               object({field("tested_depth_metres", number(Unit::metre, "deepest tip of the readings")),
+                       field("text", text("in words"))},
+                      "when the target lies deeper than 1.5 times what was tested in this covering")),
       field("effective_samples", ratio("samples that the weights leave")),
       field("samples", integer("size of the ensemble")),
       field("curve", list(one_pace, "over pace")),

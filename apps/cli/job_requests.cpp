@@ -52,7 +52,14 @@ Json fold_test_of(const Json& test, const Json& state) {
     out["head"] = named;
   }
   if (towel != nullptr) out["towel"] = towel->value("use", "none");
-  if (probe != nullptr) out["probe"] = {{"time_constant_seconds", probe->at("time_constant_seconds")}};
+  if (probe != nullptr) {
+    Json lag = Json::object();
+    if (probe->contains("dip") && probe->at("dip").is_object())
+      copy(*probe, lag, {"dip"});
+    else
+      copy(*probe, lag, {"time_constant_seconds"});
+    if (!lag.empty()) out["probe"] = lag;
+  }
   for (const char* owner : {"job", "dwelling"}) {
     if (state.contains(owner) && state.at(owner).is_object())
       copy(state.at(owner), out, {"elevation_metres"});
@@ -65,9 +72,12 @@ Json fold_test_of(const Json& test, const Json& state) {
     Json row;
     if (reading.contains("pace_metres_per_second"))
       copy(reading, row, {"pace_metres_per_second"});
+    else if (reading.contains("hold_seconds"))
+      copy(reading, row, {"hold_seconds"});
     else
       copy(reading, row, {"distance_metres", "seconds"});
-    copy(reading, row, {"layers", "peak_celsius"});
+    copy(reading, row, {"kind", "covering", "peak_celsius"});
+    if (reading.value("kind", "pass") != "coupon") copy(reading, row, {"layers"});
     out["readings"].push_back(std::move(row));
   }
   return out;

@@ -392,7 +392,23 @@ export type FoldTestRequest = {
   /** The thermometer; without it no lag is corrected, which can only read low. */
   probe?: {
     /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-    time_constant_seconds: number | string;
+    time_constant_seconds?: number | string;
+    /** A dip into boiling water; boiling is taken at this air pressure. */
+    dip?: {
+      /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+      start_celsius?: number | string;
+      /** Times and temperatures. [1 to 200 entries] */
+      points?: {
+        /** Since the tip went in. [seconds] [at least 0, at most 600] */
+        seconds: number | string;
+        /** Shown. [celsius] [at least -20, at most 120] */
+        celsius: number | string;
+      }[];
+      /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+      seconds_to_63?: number | string;
+      /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+      seconds_to_90?: number | string;
+    };
   };
   /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
   start_celsius?: number | string;
@@ -440,16 +456,20 @@ export type FoldTestRequest = {
   working_pace_metres_per_second?: number | string;
   /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
   samples?: number;
-  /** The passes. [1 to 64 entries] */
+  /** The readings. [1 to 64 entries] */
   readings: {
+    /** What was done; pass if left out, stationary if hold_seconds is given. */
+    kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
     /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
     pace_metres_per_second?: number | string;
     /** Way of the head. [metres] [more than 0, at most 10] */
     distance_metres?: number | string;
     /** Time for that way. [seconds] [more than 0, at most 600] */
     seconds?: number | string;
-    /** What lay over the tip. */
-    layers: number | {
+    /** How long the head rested. [seconds] [at least 10, at most 90] */
+    hold_seconds?: number | string;
+    /** What lay over the tip; not for a coupon. */
+    layers?: number | {
       /** Key of a material of the data files. */
       material?: string;
       /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -467,13 +487,373 @@ export type FoldTestRequest = {
       /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
       sorption_scale_kilograms_per_m3?: number | string;
     }[];
-    /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+    /** Of the real edge: its covering, or any name with layers given as a stack. */
+    covering?: string;
+    /** The plate; 1 mm of acrylic sheet if left out. */
+    coupon?: {
+      /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+      heat_capacity_joules_per_m2_kelvin: number;
+    } | {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
     peak_celsius: number | string;
   }[];
   /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
   pressure_pascal?: number | string;
   /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
   elevation_metres?: number | string;
+  /** The last test of this machine, head and towel, to compare with. */
+  earlier?: {
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number | string;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
+    /** Most probable scores. [4 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [4 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  } | {
+    /** Name of the machine. */
+    machine: string;
+    /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+    head: string | {
+      /** Name of the head. */
+      name: string;
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+      length_metres?: number | string;
+      /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+      width_metres?: number | string;
+    };
+    /** Towel during the test. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** The thermometer; without it no lag is corrected, which can only read low. */
+    probe?: {
+      /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
+    };
+    /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+    /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+    covering?: string;
+    /** One layer of the test fold, when readings count layers. [1 entries] */
+    cloth?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** What lies under the fold. [1 to 12 entries] */
+    under?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+    working_pace_metres_per_second?: number | string;
+    /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+    samples?: number;
+    /** The readings. [1 to 64 entries] */
+    readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+      pace_metres_per_second?: number | string;
+      /** Way of the head. [metres] [more than 0, at most 10] */
+      distance_metres?: number | string;
+      /** Time for that way. [seconds] [more than 0, at most 600] */
+      seconds?: number | string;
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
+      peak_celsius: number | string;
+    }[];
+    /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal?: number | string;
+    /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+    elevation_metres?: number | string;
+  };
+  /** Tests of other heads of this machine. [1 to 8 entries] */
+  same_machine?: ({
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number | string;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
+    /** Most probable scores. [4 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [4 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  } | {
+    /** Name of the machine. */
+    machine: string;
+    /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+    head: string | {
+      /** Name of the head. */
+      name: string;
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+      length_metres?: number | string;
+      /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+      width_metres?: number | string;
+    };
+    /** Towel during the test. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** The thermometer; without it no lag is corrected, which can only read low. */
+    probe?: {
+      /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
+    };
+    /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+    /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+    covering?: string;
+    /** One layer of the test fold, when readings count layers. [1 entries] */
+    cloth?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** What lies under the fold. [1 to 12 entries] */
+    under?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+    working_pace_metres_per_second?: number | string;
+    /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+    samples?: number;
+    /** The readings. [1 to 64 entries] */
+    readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+      pace_metres_per_second?: number | string;
+      /** Way of the head. [metres] [more than 0, at most 10] */
+      distance_metres?: number | string;
+      /** Time for that way. [seconds] [more than 0, at most 600] */
+      seconds?: number | string;
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
+      peak_celsius: number | string;
+    }[];
+    /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal?: number | string;
+    /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+    elevation_metres?: number | string;
+  })[];
 };
 
 export type FoldTestAnswer = {
@@ -596,6 +976,8 @@ export type FoldTestAnswer = {
     pace_metres_per_second: number;
     /** Layers over the place. */
     layers: number;
+    /** Of a real edge; the test's own if left out. */
+    covering?: string;
     /** Below the surface. [metres] */
     depth_metres: number;
     /** Peak in the fold. */
@@ -618,11 +1000,15 @@ export type FoldTestAnswer = {
   readings: {
     /** From 0. */
     index: number;
+    /** What was done. */
+    kind: "pass" | "stationary" | "coupon" | "under_real_edge";
+    /** Over the tip; 0 for a coupon. */
+    layers: number;
     /** As given. [celsius] */
     measured_celsius: number;
     /** What the model expects the probe to show. [celsius] */
     expected_celsius: number;
-    /** (measured - expected) / 2.5 K. */
+    /** (measured - expected) / error of this kind of reading. */
     standard_score: number;
     /** When it does not fit. */
     remark?: string;
@@ -631,15 +1017,120 @@ export type FoldTestAnswer = {
   words: string[];
   /** What the readings cannot tell. */
   unidentified: string[];
+  /** Which hold the verdict at not proven where it hangs on them. */
+  contradictions: {
+    /** What cannot be. */
+    code: "slower_is_colder" | "deeper_is_hotter" | "repeats_differ" | "rest_is_colder" | "above_boiling";
+    /** The pair, or the one. */
+    readings: number[];
+    /** The one that disagrees with several others, from 0. */
+    suspect?: number;
+    /** By how much they disagree. [kelvin] */
+    kelvin: number;
+    /** In words. */
+    text: string;
+    /** What to do. */
+    advice: string;
+  }[];
   /** Which reading would tell most. */
   next_reading: {
-    /** Over the tip. */
+    /** Whether it is worth the water. */
+    code: "tells_most" | "little_to_gain";
+    /** What to do. */
+    kind: "pass" | "stationary" | "coupon" | "under_real_edge";
+    /** Over the tip; 0 for a coupon. */
     layers: number;
     /** Pace. [metres per second] */
-    pace_metres_per_second: number;
+    pace_metres_per_second?: number;
+    /** Of a head at rest. [seconds] */
+    hold_seconds?: number;
+    /** Standard deviation of ln(fastest lethal pace), as known now. */
+    spread_now: number;
+    /** The same, expected after the reading. */
+    spread_then: number;
+    /** In words. */
+    text: string;
+    /** Best first. */
+    candidates: {
+      /** What to do. */
+      kind: "pass" | "stationary" | "coupon" | "under_real_edge";
+      /** Over the tip. */
+      layers: number;
+      /** Pace. [metres per second] */
+      pace_metres_per_second?: number;
+      /** Expected after it. */
+      spread_then: number;
+    }[];
+  };
+  /** What the dip tells of the probe. */
+  probe?: {
+    /** 63 % of a jump. [seconds] */
+    time_constant_seconds: number;
+    /** 5 %, in a fold. [seconds] */
+    low: number;
+    /** 95 %, in a fold. [seconds] */
+    high: number;
     /** In words. */
     text: string;
   };
+  /** Against the earlier test, if one was given. */
+  drift?: {
+    /** Whether the machine has changed. */
+    verdict: "unchanged" | "weaker" | "stronger" | "not_proven";
+    /** Compared. */
+    readings: number;
+    /** Of readings so far off, if nothing had changed. */
+    probability: number;
+    /** Readings less expected. [kelvin] */
+    mean_kelvin: number;
+    /** A change that the readings suggest; told too small, since both tests lean on the same prior. */
+    dew_shift: {
+      /** Now less before. [kelvin] */
+      value: number;
+      /** Standard deviation, of a ratio that of its logarithm. */
+      spread: number;
+      /** That it is lower now. */
+      probability_weaker: number;
+    };
+    /** A change that the readings suggest; told too small, since both tests lean on the same prior. */
+    film_ratio: {
+      /** Now over before. */
+      value: number;
+      /** Standard deviation, of a ratio that of its logarithm. */
+      spread: number;
+      /** That it is lower now. */
+      probability_weaker: number;
+    };
+    /** In words. */
+    text: string;
+    /** What to do. */
+    advice: string;
+  };
+  /** For the coverings of real edges that were read, beside calibration. */
+  edge_calibrations?: {
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number;
+    /** Most probable scores. [4 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [4 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  }[];
   /** What a fold test found, in the form that pace and plan take. */
   calibration: {
     /** Whether readings stand behind it; false: the prior. */
@@ -656,6 +1147,8 @@ export type FoldTestAnswer = {
     head_length_metres: number;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -717,7 +1210,23 @@ export type PaceRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -765,16 +1274,20 @@ export type PaceRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -792,7 +1305,31 @@ export type PaceRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -816,7 +1353,23 @@ export type PaceRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -864,16 +1417,20 @@ export type PaceRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -891,7 +1448,31 @@ export type PaceRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -915,6 +1496,8 @@ export type PaceRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -936,6 +1519,8 @@ export type PaceRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -1160,6 +1745,13 @@ export type PaceAnswer = {
     /** Target. [metres] */
     p90: number;
   } | null;
+  /** When the target lies deeper than 1.5 times what was tested in this covering. */
+  beyond_test?: {
+    /** Deepest tip of the readings. [metres] */
+    tested_depth_metres: number;
+    /** In words. */
+    text: string;
+  };
   /** Samples that the weights leave. */
   effective_samples: number;
   /** Size of the ensemble. */
@@ -2273,7 +2865,23 @@ export type PlanRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -2321,16 +2929,20 @@ export type PlanRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -2348,7 +2960,31 @@ export type PlanRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -2372,7 +3008,23 @@ export type PlanRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -2420,16 +3072,20 @@ export type PlanRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -2447,7 +3103,31 @@ export type PlanRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -2471,6 +3151,8 @@ export type PlanRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -2492,6 +3174,8 @@ export type PlanRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -2779,6 +3463,13 @@ export type PlanAnswer = {
       /** Target. [metres] */
       p90: number;
     } | null;
+    /** When the target lies deeper than 1.5 times what was tested in this covering. */
+    beyond_test?: {
+      /** Deepest tip of the readings. [metres] */
+      tested_depth_metres: number;
+      /** In words. */
+      text: string;
+    };
     /** Samples that the weights leave. */
     effective_samples: number;
     /** Size of the ensemble. */
@@ -3130,7 +3821,17 @@ export type FoldEventsAnswer = {
         /** What people call it; no names of persons, no addresses. */
         title: string;
         /** Until 63 % of a sudden change shows. [seconds] [more than 0, at most 600] */
-        time_constant_seconds: number;
+        time_constant_seconds?: number;
+        /** A dip into boiling water, where it was timed. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -25, at most 60] */
+          start_celsius?: number;
+          /** Until 63 % of the way shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number;
+          /** Until 90 % of the way shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number;
+          [key: string]: unknown;
+        };
         /** What the person typed, key by key, with the unit as typed. */
         typed?: {
           [key: string]: unknown;
@@ -3192,7 +3893,13 @@ export type FoldEventsAnswer = {
         distance_metres?: number;
         /** Time for that length. [seconds] [more than 0, at most 3600] */
         seconds?: number;
-        /** Over the tip: how many, or a list that names each. */
+        /** What was done; a pass over the fold if left out. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+        /** How long the head rested. [seconds] [more than 0, at most 3600] */
+        hold_seconds?: number;
+        /** Of the real edge that was read. */
+        covering?: string;
+        /** Over the tip: how many, or a list that names each; a plate counts as one. */
         layers: number | unknown[];
         /** Highest temperature shown. [celsius] [at least -25, at most 150] */
         peak_celsius: number;
@@ -3224,7 +3931,13 @@ export type FoldEventsAnswer = {
       distance_metres?: number;
       /** Time for that length. [seconds] [more than 0, at most 3600] */
       seconds?: number;
-      /** Over the tip: how many, or a list that names each. */
+      /** What was done; a pass over the fold if left out. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      /** How long the head rested. [seconds] [more than 0, at most 3600] */
+      hold_seconds?: number;
+      /** Of the real edge that was read. */
+      covering?: string;
+      /** Over the tip: how many, or a list that names each; a plate counts as one. */
       layers: number | unknown[];
       /** Highest temperature shown. [celsius] [at least -25, at most 150] */
       peak_celsius: number;
