@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "engine/calibration_json.h"
+#include "engine/edge_family.h"
 #include "engine/pace_words.h"
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
@@ -413,6 +414,7 @@ std::vector<Field> pace_answer_fields() {
                                    .or_null())},
                 "the two limits")),
       field("reason", reason_shape("why there is no window, or what limits it").or_null()),
+      edge_family_field(),
       field("tried", list(object({field("towel", towel_shape("towel")), field("passes", integer("passes")),
                                   field("window_metres_per_second",
                                         list(number(Unit::metre_per_second, "pace"), "slowest and fastest")
@@ -460,7 +462,12 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   const std::string covering_key = text_of(edge, "covering");
   const auto covering = find_covering(covering_key);
   if (!covering) return refuse(covering.error());
-  const auto finish = finish_of(*covering, text_if(edge, "finish"));
+  const auto edge_kind = find_edge_kind(kind);
+  if (!edge_kind) return refuse(edge_kind.error());
+  const bool own_stack = has(edge, "stack");
+  auto named_finish = text_if(edge, "finish");
+  if (!named_finish && is_bare(*edge_kind) && !own_stack) named_finish = "unknown";
+  const auto finish = finish_of(*covering, named_finish);
   if (!finish) {
     Error error = finish.error();
     error.where = where + "/finish";
@@ -469,6 +476,13 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
 
   steam::PaceProblem problem;
   double middle_depth = 0;
+  Json family = nullptr;  // stays so where the layers were given
+  bool bound = false;
+  double depth_factor = 1;
+  const auto with_family = [&family](Json answer) {
+    if (!family.is_null()) answer["shape"] = family;
+    return answer;
+  };
   if (const Json* given = member_if(edge, "stack")) {
     const auto stack = read_stack(*given, where + "/stack");
     if (!stack) return refuse(stack.error());
@@ -485,30 +499,36 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
     const auto stack = edge_stack(kind, covering_key, read_fill(fill));
     if (!stack) {
       if (stack.error().kind != ErrorKind::out_of_domain) return refuse(stack.error());
-      return no_pace(basis, "unknown", reason("shape_not_modelled", stack.error().message), nullptr);
+      family = edge_family_json(*edge_kind, steam::Claim::as_computed);
+      return with_family(
+          no_pace(basis, "unknown", reason("shape_not_modelled", stack.error().message), nullptr));
     }
+    bound = stack->claim == steam::Claim::bound;
+    family = edge_family_json(*edge_kind, stack->claim);
     problem.stack = stack->layers;
     middle_depth = stack->middle_depth_metres;
-    problem.target_depth_metres = number_if(edge, "target_depth_metres").value_or(stack->target_depth_metres);
+    depth_factor = stack->depth_factor;
+    problem.target_depth_metres =
+        depth_factor * number_if(edge, "target_depth_metres").value_or(stack->target_depth_metres);
   }
   const double thickness = [&] {
     double sum = 0;
     for (const auto& layer : problem.stack) sum += layer.layer.thickness_metres;
     return sum;
   }();
+  const double depth = problem.target_depth_metres / depth_factor;
   if (problem.target_depth_metres > thickness) {
+    const double most = thickness / depth_factor;
     return refuse(
         {ErrorKind::bad_input,
          fmt::format("target_depth_metres is {:g} m; it must be at most {:g} m, the thickness of the layers",
-                     problem.target_depth_metres, thickness),
-         where + "/target_depth_metres", fmt::format("{:g}", problem.target_depth_metres),
-         fmt::format("{:g}", thickness), "m"});
+                     depth, most),
+         where + "/target_depth_metres", fmt::format("{:g}", depth), fmt::format("{:g}", most), "m"});
   }
-  const Json depths{{"p50", std::min(middle_depth, problem.target_depth_metres)},
-                    {"p90", problem.target_depth_metres}};
+  const Json depths{{"p50", std::min(middle_depth, depth)}, {"p90", depth}};
   if (is_barred(finish->action))
-    return no_pace(basis, "barred", reason("barred_finish", barred_words(finish->title, finish->effect)),
-                   depths);
+    return with_family(no_pace(basis, "barred",
+                               reason("barred_finish", barred_words(finish->title, finish->effect)), depths));
 
   const steam::Calibration& calibration = basis.calibrations[calibration_for(basis, covering_key)];
   problem.calibration = calibration;
@@ -527,7 +547,7 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   if (!report) {
     Error error = report.error();
     if (error.kind == ErrorKind::out_of_domain)
-      return no_pace(basis, "unknown", reason("no_solution", error.message), depths);
+      return with_family(no_pace(basis, "unknown", reason("no_solution", error.message), depths));
     error.where = where;
     return refuse(error);
   }
@@ -539,10 +559,11 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
                         .covering = covering->title,
                         .wetting_limit_grams_per_m2 = wetting_limit,
                         .wetting_tested = wetting_test.has_value(),
-                        .target_depth_metres = problem.target_depth_metres,
-                        .confidence = settings.confidence};
+                        .target_depth_metres = depth,
+                        .confidence = settings.confidence,
+                        .bound = bound};
 
-  Json out = no_pace(basis, "none", nullptr, depths);
+  Json out = with_family(no_pace(basis, "none", nullptr, depths));
   out["towel"] = word(calibration.towel);
   out["effective_samples"] = report->effective_samples;
   out["samples"] = report->samples;
@@ -553,14 +574,16 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
   out["one_inch_per_second"] = {{"target_celsius", to_json(inch->target_celsius)},
                                 {"lethal_share", inch->lethal_share},
                                 {"condensate_grams_per_m2", 1e3 * inch->condensate_kilograms_per_m2.p50},
-                                {"text", inch_words(*inch)}};
+                                {"text", inch_words(*inch, bound)}};
   out["middle_case"] = middle_case(
       problem, report->has_window() ? report->planned->pace_metres_per_second : steam::k_one_inch_per_second);
   out["limited_by"] = {{"low", low_word(report->slow_limit)}, {"high", high_word(report->fast_limit)}};
 
   if (!report->has_window() || !enough) {
     out["reason"] = !enough ? reason("few_effective_samples", few_samples_words(*report))
-                            : no_window_reason(words, *report);
+                    : bound && report->fastest_metres_per_second <= steam::k_slowest_pace
+                        ? bound_reason(*edge_kind, depth, settings.confidence)
+                        : no_window_reason(words, *report);
     if (enough) {
       for (const Attempt& attempt : attempts(basis, problem)) {
         const auto tried = steam::find_pace(attempt.problem);
@@ -575,6 +598,8 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
       }
     }
     if (report->planned) out["verdict_at_recommended"] = verdict_of(*report->planned, enough);
+    // A bound never proves that a place stayed too cold.
+    if (bound && out["verdict_at_recommended"] == "short") out["verdict_at_recommended"] = "not_proven";
     return out;
   }
 
