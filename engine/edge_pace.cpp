@@ -508,8 +508,8 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& edge, const EdgeSe
     problem.stack = stack->layers;
     middle_depth = stack->middle_depth_metres;
     depth_factor = stack->depth_factor;
-    problem.target_depth_metres =
-        depth_factor * number_if(edge, "target_depth_metres").value_or(stack->target_depth_metres);
+    const double target = number_if(edge, "target_depth_metres").value_or(stack->target_depth_metres);
+    problem.target_depth_metres = std::max(depth_factor * target, stack->least_marched_metres);
   }
   const double thickness = [&] {
     double sum = 0;

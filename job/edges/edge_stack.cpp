@@ -110,6 +110,7 @@ Result<EdgeStack> edge_stack(std::string_view kind_key, std::string_view coverin
   stack.claim = kind->bound ? steam::Claim::bound : place->claim;
   stack.layers = std::move(place->stack);
   stack.depth_factor = place->depth_factor;
+  stack.least_marched_metres = place->least_marched_metres;
   const double span = place->most_depth_metres - place->least_depth_metres;
   double thickness = 0;
   for (const auto& layer : stack.layers) thickness += layer.layer.thickness_metres;

@@ -21,7 +21,8 @@ struct EdgeStack {
   double middle_depth_metres = 0;  ///< median of where eggs may sit
   double target_depth_metres = 0;  ///< 90th percentile: the target of a verdict
   steam::Claim claim = steam::Claim::as_computed;
-  double depth_factor = 1;  ///< the engine marches a depth as so many times itself
+  double depth_factor = 1;          ///< the engine marches a depth as so many times itself ...
+  double least_marched_metres = 0;  ///< ... and as no less than this
 };
 
 /// The layers of an edge of a kind in a covering over a fill.

@@ -95,8 +95,8 @@ TEST(EdgeStack, CracksAreTheSolidAloneWhateverCoversThem) {
   EXPECT_EQ(olefin->layers[0].layer.conductivity_watts_per_metre_kelvin,
             cotton->layers[0].layer.conductivity_watts_per_metre_kelvin);
   EXPECT_EQ(olefin->target_depth_metres, cotton->target_depth_metres);
-  // Where the lips stand at an angle the way counts twice.
-  EXPECT_EQ(olefin->depth_factor, 2);
+  // Where the lips stand at an angle the way counts three times.
+  EXPECT_EQ(olefin->depth_factor, 3);
   EXPECT_EQ(edge_stack("gap", "cotton", Fill::foam)->depth_factor, 1);
   EXPECT_NEAR(olefin->target_depth_metres, 0.0047, 1e-9);
 }

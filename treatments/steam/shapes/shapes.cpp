@@ -120,8 +120,11 @@ ShapedPlace cord(const UncertainLayer& cloth, double cord_metres, const DepthRan
 }
 
 ShapedPlace crack(const UncertainLayer& solid, const DepthRange& depth, Mouth mouth) {
-  ShapedPlace place{{solid}, depth.least_metres, depth.most_metres, Claim::bound, 1};
-  if (mouth == Mouth::inside_corner) place.depth_factor = k_inside_corner_factor;
+  ShapedPlace place{{solid}, depth.least_metres, depth.most_metres, Claim::bound, 1, 0};
+  if (mouth == Mouth::inside_corner) {
+    place.depth_factor = k_inside_corner_factor;
+    place.least_marched_metres = k_inside_corner_factor * k_inside_corner_least_metres;
+  }
   double& thickness = place.stack.front().layer.thickness_metres;
   thickness = std::max(thickness, k_solid_beyond * place.depth_factor * depth.most_metres);
   return place;

@@ -21,7 +21,8 @@ struct ShapedPlace {
   double least_depth_metres = 0;      ///< where eggs may sit, below the steamed surface
   double most_depth_metres = 0;
   Claim claim = Claim::as_computed;
-  double depth_factor = 1;  ///< a depth is marched as so many times itself
+  double depth_factor = 1;          ///< a depth is marched as so many times itself ...
+  double least_marched_metres = 0;  ///< ... and as no less than this
 };
 
 /// Where eggs may sit below a surface.
@@ -85,10 +86,13 @@ enum class Mouth {
 
 /// A depth in a crack at an inside corner counts so many times: there heat spreads to the far lip as well.
 /// Source: chosen, and held against a two-dimensional solution, docs/shapes.md.
-constexpr double k_inside_corner_factor = 2;
+constexpr double k_inside_corner_factor = 3;
+/// Nearer to the mouth than this the factor was not enough; such a place is taken to lie here.
+constexpr double k_inside_corner_least_metres = 0.001;
 
 /// A place in a crack between solids, by the way through the solid from its steamed lip.
-/// Model:   the solid without the crack, from a face or, at an inside corner, from twice as far. Vapour and
+/// Model:   the solid without the crack, from a face or, at an inside corner, from three times as far. Vapour
+/// and
 ///          jet that enter the crack only add heat.
 /// Source:  own derivation, docs/decisions/022-cord-and-crack.md
 /// Checked: treatments/steam/shapes/shapes_law_test.cpp, docs/shapes.md (two-dimensional solution)
