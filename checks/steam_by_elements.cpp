@@ -320,48 +320,49 @@ void inside_corners() {
 // level of the axis.
 void cords() {
   head("A covered cord",
-       "Two dimensions: a cord of 4 mm under cotton that stands out of its panel by a third or by a tenth of "
+       "Two dimensions: a cord of 4 mm under cotton that stands out of its panel by a third or a tenth of "
        "its radius, "
        "steamed over its curve and the panel; eggs beside it at the level of its axis. Ours is flat cloth.");
   const double radius = 0.002 + k_cotton.thickness_metres;
-  for (const double stands_out : {radius / 3, radius / 10}) {
-    for (const double pace : {0.006, 0.015}) {
-      const PassProblem p = pass_at(pace, 0, 0.6);
-      const double panel = stands_out;
-      elements::Body body;
-      body.media = {medium_of(k_cotton, 0.6), medium_of(k_batting, 0.6)};
-      const auto even = [](double from, double until, int cells) {
-        std::vector<double> lines;
-        for (int i = 0; i <= cells; ++i) lines.push_back(from + (until - from) * i / cells);
-        return lines;
-      };
-      elements::append_lines(body.x, even(0, radius, 40));
-      elements::append_lines(body.x, elements::graded(radius, 0.010, 20, 8e-5, false));
-      elements::append_lines(body.z, even(0, panel, std::max(8, int(panel / 6e-5))));
-      elements::append_lines(body.z, elements::graded(panel, radius, 24, 2.5e-5, false));
-      elements::append_lines(body.z, elements::graded(radius, 0.006, 20, 8e-5, false));
-      elements::append_lines(body.z, elements::graded(0.006, 0.018, 12, 3e-4, false));
-      body.medium = [radius, panel](double x, double z) {
-        const bool cord = std::hypot(x, z - radius) <= radius;
-        if (cord) return 0;
-        if (z < panel) return -1;
-        return z < panel + k_cotton.thickness_metres ? 0 : 1;
-      };
-      // Steps of the grid have more surface than the circle: each face counts by its share of the normal.
-      body.exposed = [radius, panel](double x, double z, double nx, double nz) {
-        if (z > panel + 1e-9) return 0.0;
-        if (z > panel - 1e-9) return nz < -0.5 ? 1.0 : 0.0;
-        if (x < 1e-9) return 0.0;
-        const double away = std::hypot(x, z - radius);
-        return std::fabs(nx * x + nz * (z - radius)) / away;
-      };
-      body.places = {{radius, radius}};
-      const auto place = cord({k_cotton}, 0.004, {0.001, 0.002}, {{k_batting}});
-      const auto ours = by_engine(p, plain(place.stack), {place.most_depth_metres});
-      const auto theirs = elements::solve_plane(body, steam_of(p), k_plane);
-      row(fmt::format("beside a cord {:.1f} mm out", 1e3 * panel), pace, place.most_depth_metres, ours[0],
-          theirs.places[0], true);
-    }
+  struct Way {
+    double panel, pace;
+  };
+  for (const auto& way : {Way{radius / 3, 0.006}, Way{radius / 3, 0.015}, Way{radius / 10, 0.006}}) {
+    const double panel = way.panel, pace = way.pace;
+    const PassProblem p = pass_at(pace, 0, 0.6);
+    elements::Body body;
+    body.media = {medium_of(k_cotton, 0.6), medium_of(k_batting, 0.6)};
+    const auto even = [](double from, double until, int cells) {
+      std::vector<double> lines;
+      for (int i = 0; i <= cells; ++i) lines.push_back(from + (until - from) * i / cells);
+      return lines;
+    };
+    elements::append_lines(body.x, even(0, radius, 40));
+    elements::append_lines(body.x, elements::graded(radius, 0.010, 20, 8e-5, false));
+    elements::append_lines(body.z, even(0, panel, std::max(8, int(panel / 6e-5))));
+    elements::append_lines(body.z, elements::graded(panel, radius, 24, 2.5e-5, false));
+    elements::append_lines(body.z, elements::graded(radius, 0.006, 20, 8e-5, false));
+    elements::append_lines(body.z, elements::graded(0.006, 0.018, 12, 3e-4, false));
+    body.medium = [radius, panel](double x, double z) {
+      const bool cord = std::hypot(x, z - radius) <= radius;
+      if (cord) return 0;
+      if (z < panel) return -1;
+      return z < panel + k_cotton.thickness_metres ? 0 : 1;
+    };
+    // Steps of the grid have more surface than the circle: each face counts by its share of the normal.
+    body.exposed = [radius, panel](double x, double z, double nx, double nz) {
+      if (z > panel + 1e-9) return 0.0;
+      if (z > panel - 1e-9) return nz < -0.5 ? 1.0 : 0.0;
+      if (x < 1e-9) return 0.0;
+      const double away = std::hypot(x, z - radius);
+      return std::fabs(nx * x + nz * (z - radius)) / away;
+    };
+    body.places = {{radius, radius}};
+    const auto place = cord({k_cotton}, 0.004, {0.001, 0.002}, {{k_batting}});
+    const auto ours = by_engine(p, plain(place.stack), {place.most_depth_metres});
+    const auto theirs = elements::solve_plane(body, steam_of(p), k_plane);
+    row(fmt::format("beside a cord {:.1f} mm out", 1e3 * panel), pace, place.most_depth_metres, ours[0],
+        theirs.places[0], true);
   }
 }
 

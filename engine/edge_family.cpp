@@ -25,7 +25,7 @@ std::string left_out(ShapeFamily family) {
     case ShapeFamily::cover_over_void:
       return "with a hollow behind that stays cold and dry";
     default:
-      return "on the safe side";
+      return "no more than is sure";
   }
 }
 
@@ -60,7 +60,7 @@ Json bound_reason(const EdgeKind& kind, double target_depth_metres, double confi
   return reason(
       "bound_not_lethal",
       fmt::format(
-          "No pace is proven for eggs {:.1f} mm deep with {:.0f} % confidence when they are warmed {}. "
+          "Nothing is proven of eggs {:.1f} mm deep with {:.0f} % confidence when they are warmed {}. "
           "They are warmer than that, nobody has measured by how much: steam it slowly by the "
           "practice of the trade, at a crack with the towel off, look again, and count it as not "
           "proven; or lay the place open and steam it there.{}",

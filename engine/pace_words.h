@@ -10,11 +10,6 @@
 
 namespace lastegg {
 
-/// Drying of a wet surface: still room and with a fan, g/m2 per hour. Source: Lewis relation at 22 C, 50 %,
-/// film 5 and 10 W/m2K, computed; water inside foam takes hours more.
-constexpr double k_slow_drying_grams_per_m2_hour = 53;
-constexpr double k_fast_drying_grams_per_m2_hour = 106;
-
 struct PaceWords {
   std::string basis;
   bool tested_here = false;  ///< readings were made in this covering

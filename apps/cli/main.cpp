@@ -23,6 +23,7 @@ int main(int argc, char** argv) {
     add_serve(app, action);
     add_foldtest(app, action);
     add_plan(app, action);
+    add_practice(app, action);
     add_demo(app, action);
     add_dose(app, action);
     try {

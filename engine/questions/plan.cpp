@@ -9,6 +9,7 @@
 #include "engine/edge_pace.h"
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
+#include "job/priority/priority.h"
 
 namespace lastegg {
 namespace {
@@ -19,8 +20,18 @@ Shape request_shape() {
   std::vector<Field> fields = pace_kit_fields();
   fields.push_back(
       field("items", list(furniture_question().request, "request of the question furniture").items(1, 40)));
-  Shape request = object(std::move(fields), "a kit and the items of a dwelling");
-  return request;
+  fields.push_back(optional(
+      "seen",
+      list(object({field("item_index", integer("item, from 0").at_least(0).at_most(39)),
+                   optional("id", text("edge of the item; every edge of the item if left out")),
+                   field("what", choice({{"signs", "spots, cast skins or eggs"}, {"live", "live bugs"}},
+                                        "what was seen"))},
+                  "one finding"),
+           "what an inspection found; it decides most of what matters first")
+          .items(0, 400)));
+  fields.push_back(
+      optional("minutes_left", number(Unit::minute, "time left for steaming").at_least(0).at_most(1440)));
+  return object(std::move(fields), "a kit and the items of a dwelling");
 }
 
 Shape answer_shape() {
@@ -35,7 +46,10 @@ Shape answer_shape() {
       field("seconds",
             number(Unit::second, "time for all passes, without changes of place; null without a pace")
                 .or_null()),
-      field("pace_index", integer("which entry of `paces` is its pace"))};
+      field("pace_index", integer("which entry of `paces` is its pace")),
+      field("bug_share", ratio("share of the bugs on these edges that is expected here")),
+      field("killed_share_per_minute", ratio("of all bugs on these edges, expected")),
+      field("rank", integer("from 1, most killed per minute first; null without a pace").or_null())};
   return object(
       {field("items", list(object({field("title", text("name of the item")),
                                    field("edges", integer("edges of the item")),
@@ -55,7 +69,15 @@ Shape answer_shape() {
                                        field("text", text("what it means and what would open them"))},
                                       "one reason"),
                                "what leaves edges without a pace, most edges first")),
-       field("summary", text("one sentence"))},
+       field("summary", text("one sentence")),
+       optional(
+           "in_minutes_left",
+           object({field("minutes", number(Unit::minute, "as given")),
+                   field("minutes_used", number(Unit::minute, "by the edges chosen")),
+                   field("edges", list(integer("index in `edges`"), "what to treat, most per minute first")),
+                   field("bug_share", ratio("share of the bugs on all edges that is expected on these")),
+                   field("text", text("in words"))},
+                  "what matters most in the time left"))},
       "the plan");
 }
 
@@ -96,6 +118,65 @@ Json closed_by(const Json& plan) {
   return out;
 }
 
+Seen seen_at(const Json& request, std::size_t item, const std::string& id) {
+  Seen seen = Seen::none;
+  if (const Json* list = member_if(request, "seen")) {
+    for (const Json& finding : *list) {
+      if (finding.at("item_index").get<std::size_t>() != item) continue;
+      if (const auto edge = text_if(finding, "id"); edge && *edge != id) continue;
+      seen = std::max(seen, text_of(finding, "what") == "live" ? Seen::live : Seen::signs);
+    }
+  }
+  return seen;
+}
+
+Result<void> check_seen(const Json& request, const std::vector<WaitingEdge>& edges, const Json& rows) {
+  const Json* list = member_if(request, "seen");
+  if (list == nullptr) return {};
+  for (std::size_t i = 0; i < list->size(); ++i) {
+    const Json& finding = (*list)[i];
+    const auto item = finding.at("item_index").get<std::size_t>();
+    const auto id = text_if(finding, "id");
+    bool found = false;
+    for (std::size_t e = 0; e < edges.size(); ++e)
+      found |= edges[e].item == item && (!id || rows[e].at("id") == *id);
+    if (found) continue;
+    const std::string what = id ? *id : std::to_string(item);
+    return refuse({ErrorKind::not_found,
+                   id ? fmt::format("item {} has no edge \"{}\"", item, *id)
+                      : fmt::format("there is no item {}; the items are counted from 0", item),
+                   fmt::format("/seen/{}/{}", i, id ? "id" : "item_index"), what, "", ""});
+  }
+  return {};
+}
+
+// Adds to every edge how much it matters, and what to do in the minutes left.
+void add_priorities(const Json& request, const std::vector<WaitingEdge>& edges, Json& out) {
+  const std::vector<EdgePriority> priorities = prioritise(edges);
+  for (std::size_t i = 0; i < edges.size(); ++i) {
+    Json& row = out["edges"][i];
+    row["bug_share"] = priorities[i].bug_share;
+    row["killed_share_per_minute"] = priorities[i].killed_share_per_minute;
+    row["rank"] = priorities[i].rank ? Json(*priorities[i].rank) : Json(nullptr);
+  }
+  const auto minutes = number_if(request, "minutes_left");
+  if (!minutes) return;
+  const std::vector<std::size_t> chosen = fitting(edges, priorities, *minutes);
+  double seconds = 0, share = 0;
+  for (const std::size_t i : chosen) {
+    seconds += *edges[i].seconds;
+    share += priorities[i].bug_share;
+  }
+  out["in_minutes_left"] = {
+      {"minutes", *minutes},
+      {"minutes_used", seconds / 60},
+      {"edges", chosen},
+      {"bug_share", share},
+      {"text", fmt::format("{:.0f} minutes are enough for {} of {} edges; {:.0f} of 100 bugs are expected on "
+                           "them. Where bugs sit is a guess from one trial until something is seen.",
+                           *minutes, chosen.size(), edges.size(), 100 * share)}};
+}
+
 Result<Answer> solve(const Json& request) {
   auto basis = read_pace_basis(request);
   if (!basis) return refuse(basis.error());
@@ -107,6 +188,7 @@ Result<Answer> solve(const Json& request) {
   out["edges"] = Json::array();
   out["paces"] = Json::array();
   std::map<std::string, int> known;  // treatment of an edge -> index of its pace
+  std::vector<WaitingEdge> waiting;
   int with_window = 0, count = 0;
   double length = 0, length_with_window = 0, seconds = 0;
   const Json& items = request.at("items");
@@ -146,22 +228,31 @@ Result<Answer> solve(const Json& request) {
                {"in_sight", edge->at("in_sight")},
                {"seconds", nullptr},
                {"pace_index", entry->second}};
+      WaitingEdge wait{
+          i, text_of(items[i], "item"), edge_length, seen_at(request, i, text_of(*edge, "id")), std::nullopt,
+          0};
       ++count;
       length += edge_length;
       if (const auto recommended = number_if(pace, "recommended_metres_per_second")) {
         const double edge_seconds = pace.at("passes").get<int>() * edge_length / *recommended;
         row["seconds"] = edge_seconds;
+        wait.seconds = edge_seconds;
+        wait.kill_probability = number_of(pace.at("kill_by_stage"), "egg");
         seconds += edge_seconds;
         length_with_window += edge_length;
         ++with_window;
         ++item_with_window;
       }
       out["edges"].push_back(std::move(row));
+      waiting.push_back(std::move(wait));
     }
     out["items"].push_back({{"title", furniture->result.at("title")},
                             {"edges", edges.size()},
                             {"edges_with_window", item_with_window}});
   }
+  if (auto known_findings = check_seen(request, waiting, out["edges"]); !known_findings)
+    return refuse(known_findings.error());
+  add_priorities(request, waiting, out);
   out["edges_with_window"] = with_window;
   out["edge_count"] = count;
   out["share_with_window"] = count > 0 ? static_cast<double>(with_window) / count : 0.0;
@@ -172,8 +263,8 @@ Result<Answer> solve(const Json& request) {
       "{} of {} edges have a pace ({:.1f} of {:.1f} m); at these paces they take {:.0f} minutes of steaming.",
       with_window, count, length_with_window, length, seconds / 60);
   out["closed_by"] = closed_by(out);
-  answer.data_keys = {"coverings/1",  "damage_limits/1", "dimensions/1",
-                      "edge_kinds/2", "materials/1",     "mortality/1"};
+  answer.data_keys = {"coverings/1", "damage_limits/1", "dimensions/1",    "edge_kinds/2",
+                      "materials/1", "mortality/1",     "where_bugs_sit/1"};
   return answer;
 }
 

@@ -3,7 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
+
+#include "physics/evidence/json.h"
 
 namespace lastegg::embedded {
 extern const std::string_view job_edges_data_edge_kinds_json;

@@ -4,7 +4,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <nlohmann/json.hpp>
+
+#include "physics/evidence/json.h"
 
 namespace lastegg::embedded {
 extern const std::string_view job_furniture_data_dimensions_json;

@@ -3,11 +3,11 @@
 // does not know, and the spelling of numbers, pass through it unchanged. Plain values.
 #pragma once
 
-#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
 
+#include "physics/evidence/json.h"
 #include "physics/quantities/error.h"
 
 namespace lastegg::record {

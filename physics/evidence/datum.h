@@ -2,12 +2,12 @@
 // wings are written in this form; here it is read. Plain values; pure functions; nothing is thrown.
 #pragma once
 
-#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "physics/evidence/json.h"
 #include "physics/quantities/error.h"
 
 namespace lastegg {

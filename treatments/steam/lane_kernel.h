@@ -26,7 +26,6 @@ constexpr float k_lane_mass_ratio = static_cast<float>(k_mass_ratio);
 constexpr float k_lane_highest_fraction = 0.9995f;
 constexpr float k_lane_lowest_water = -0.46e-3f;
 constexpr float k_lane_below_start = 8;
-constexpr int k_lane_halvings = 3;  // of a step that was too long, before its pass counts as faulty
 constexpr float k_lane_log2_e = 1.44269504f;
 
 template <class F>
@@ -230,7 +229,7 @@ class LaneMarch {
     stage<false>(k_lane_gamma * step);
     const Mask faulty = evaluate_all() & wanted;
     if (!any(faulty)) return;
-    if (level == k_lane_halvings) {
+    if (level == input_.most_halvings) {
       faulty_ |= faulty;
       return;
     }
@@ -627,7 +626,8 @@ class LaneMarch {
   Mask faulty_, going_;  // lanes in which a fault was seen; lanes whose air phase has not ended
   LaneCell<F> cells_[k_most_pack_cells];
   LanePoint<F> points_[k_most_pack_cells];
-  LaneState<F> before_[k_lane_halvings + 1][k_most_pack_cells], after_[k_lane_halvings][k_most_pack_cells];
+  LaneState<F> before_[k_most_pack_halvings + 1][k_most_pack_cells],
+      after_[k_most_pack_halvings][k_most_pack_cells];
   F start_water_[k_most_pack_cells];
   Moment moments_[k_most_pack_steps];
 };

@@ -14,6 +14,7 @@ constexpr int k_most_pack_layers = 10;
 constexpr int k_most_pack_cells = 96;
 constexpr int k_most_pack_phases = 32;
 constexpr int k_most_pack_steps = 1024;
+constexpr int k_most_pack_halvings = 4;
 
 /// One number of each pass.
 using Pack = std::array<float, k_pack>;
@@ -69,6 +70,7 @@ struct PackInput {
   int phase_count = 0;
   float stop_below_celsius = -1000;      ///< an air phase ends once no cell is hotter
   float largest_mismatch_kelvin = 0.5f;  ///< of a linearised step before it counts as too long
+  int most_halvings = 3;                 ///< of such a step, before its pass counts as faulty
   PackDose dose{};
 };
 

@@ -18,8 +18,9 @@ constexpr int k_finest_refine = 16;
 constexpr double k_same_depth_metres =
     10e-6;  // a thinner layer would cost digits, and no gradient matters over it
 constexpr double k_series_step_kelvin = 1.0;
-constexpr float k_usual_mismatch_kelvin = 1.0f;
-constexpr float k_preview_mismatch_kelvin = 1.0f;
+constexpr float k_largest_mismatch = 1.0f;  // kelvin
+// A pass that needs more is marched anew with finer steps throughout; a preview is left at that.
+constexpr int k_usual_halvings = 3, k_preview_halvings = 4;
 
 // Pieces of a step when the dose is summed: none spans more than about two kelvin in the usual schedule.
 constexpr int k_skirt_pieces = 3, k_cover_pieces = 6, k_air_pieces = 4;
@@ -265,7 +266,8 @@ std::vector<std::size_t> march_group(const LaneBatch& batch, const std::vector<J
     PackInput input;
     input.dose = pack_dose();
     input.stop_below_celsius = static_cast<float>(batch.stop_below_celsius);
-    input.largest_mismatch_kelvin = preview ? k_preview_mismatch_kelvin : k_usual_mismatch_kelvin;
+    input.largest_mismatch_kelvin = k_largest_mismatch;
+    input.most_halvings = preview ? k_preview_halvings : k_usual_halvings;
     lay_out_phases(batch, preview ? k_preview_schedules : k_usual_schedules, refine, input);
     if (moments_of(input) > k_most_pack_steps) break;
     std::vector<std::size_t> faulty;

@@ -6,9 +6,9 @@
 #include <limits>
 
 #include "physics/numerics/elementary.h"
-#include "physics/uncertainty/sobol.h"
 #include "physics/uncertainty/weighted.h"
 #include "treatments/steam/crossings.h"
+#include "treatments/steam/drawn_edge.h"
 #include "treatments/steam/lane_pass.h"
 
 namespace lastegg::steam {
@@ -28,9 +28,6 @@ constexpr double k_supply_per_width_kilograms_per_metre_second = 0.65e-3 / 0.2;
 // take all.
 constexpr std::size_t k_planned_samples = 256, k_curve_samples = 64;
 
-// A sample predicted further from the window's end than so many standard errors is not marched for it.
-constexpr double k_sure_errors = 5;
-
 // Harm is looked for while the surface is hot, no longer than this.
 constexpr double k_harm_seconds = 10;
 constexpr double k_least_observed_seconds = 1;
@@ -38,46 +35,13 @@ constexpr double k_least_observed_seconds = 1;
 constexpr double k_kill_close_enough = 0.08;  // in log10 of the dose ratio: about 1.5 % of pace
 constexpr double k_harm_close_enough = 0.03;  // about 3 % of the limit
 
-Stack drawn_stack(const PaceProblem& problem, std::uint32_t i) {
-  Stack stack;
-  for (std::size_t k = 0; k < problem.stack.size(); ++k) {
-    const UncertainLayer& uncertain = problem.stack[k];
-    Layer layer = uncertain.layer;
-    const std::string key = problem.stack_key + "/" + std::to_string(k);
-    const auto scatter = [&](unsigned dimension, double spread) {
-      return spread > 0 ? numerics::exp(spread * SobolStream(key, dimension).normal(i)) : 1.0;
-    };
-    layer.thickness_metres *= scatter(0, uncertain.thickness_spread);
-    layer.conductivity_watts_per_metre_kelvin *= scatter(1, uncertain.conductivity_spread);
-    layer.heat_capacity_joules_per_m3_kelvin *= scatter(2, uncertain.capacity_spread);
-    stack.push_back(layer);
-  }
-  // A thin draw must not lose the target: the last layer makes up for it.
-  const double missing = problem.target_depth_metres - thickness_metres(stack);
-  if (missing >= 0) stack.back().thickness_metres += missing + 0.1e-3;
-  return stack;
-}
-
-// The normal scores that a sample's stack was drawn from, which predict its limits together with those of its
-// head.
-void add_stack_features(const PaceProblem& problem, std::uint32_t i, std::vector<double>& features) {
-  for (std::size_t k = 0; k < problem.stack.size(); ++k) {
-    const UncertainLayer& layer = problem.stack[k];
-    const std::string key = problem.stack_key + "/" + std::to_string(k);
-    const double spreads[] = {layer.thickness_spread, layer.conductivity_spread, layer.capacity_spread};
-    for (unsigned dimension = 0; dimension < 3; ++dimension) {
-      if (spreads[dimension] > 0) features.push_back(SobolStream(key, dimension).normal(i));
-    }
-  }
-}
-
 std::vector<double> features_of(const PaceProblem& problem, int i) {
   const Scores scores = calibrated_scores(problem.calibration, problem.cloth_key, i);
   std::vector<double> features(scores.begin(), scores.end());
   for (std::size_t row = 0; row < scores.size(); ++row) {
     for (std::size_t column = 0; column <= row; ++column) features.push_back(scores[row] * scores[column]);
   }
-  add_stack_features(problem, static_cast<std::uint32_t>(i), features);
+  for (const double score : stack_scores(problem, static_cast<std::uint32_t>(i))) features.push_back(score);
   return features;
 }
 
@@ -93,12 +57,10 @@ class Ensemble {
       const auto index = static_cast<std::uint32_t>(i);
       passes_.push_back(pass_of(drawn_head(calibration, problem.cloth_key, static_cast<int>(i)),
                                 drawn_stack(problem, index), stacks_[i]));
-      hands_.push_back(numerics::exp(k_hand_spread * SobolStream("hand", 0).normal(index)));
+      hands_.push_back(drawn_hand(index));
       features_.push_back(features_of(problem, static_cast<int>(i)));
     }
-    Stack nominal;
-    for (const UncertainLayer& layer : problem.stack) nominal.push_back(layer.layer);
-    nominal_ = pass_of(median_head(calibration, problem.cloth_key), nominal, nominal_stack_);
+    nominal_ = pass_of(median_head(calibration, problem.cloth_key), middle_stack(problem), nominal_stack_);
     batch_.pressure_pascal = calibration.pressure_pascal;
     batch_.start_celsius = problem.start_celsius;
     batch_.start_activity = problem.start_activity;
@@ -116,12 +78,9 @@ class Ensemble {
   /// Limits of every sample.
   Result<std::vector<SampleLimits>> limits(Marched marched) const {
     std::vector<SampleLimits> limits(size());
-    CrossingSearch range;
-    range.low = numerics::log(k_paces.front());
-    range.high = numerics::log(k_paces.back());
-    if (marched == Marched::those_near_the_window) range.matters = near_quantile(1 - problem_.confidence);
+    const double fast_share = 1 - problem_.confidence, slow_share = problem_.confidence;
     const auto kill = crossings(
-        range, k_kill_close_enough, batch_,
+        marched, fast_share, k_kill_close_enough, batch_,
         [&](const LaneAnswer& answer, double) {
           return answer.kill.worst() - numerics::log10(bugs::required_ratio());
         },
@@ -132,9 +91,8 @@ class Ensemble {
     LaneBatch steam = batch_;
     steam.observe_seconds = batch_.surface_limit_celsius ? k_harm_seconds : k_least_observed_seconds;
     if (batch_.surface_limit_celsius) steam.stop_below_celsius = *batch_.surface_limit_celsius;
-    if (range.matters) range.matters = near_quantile(problem_.confidence);
     const auto harm = crossings(
-        range, k_harm_close_enough, steam,
+        marched, slow_share, k_harm_close_enough, steam,
         [&](const LaneAnswer& answer, double pace) { return std::max(soak(answer, pace), scorch(answer)); },
         [&](std::size_t i, const LaneAnswer& answer, double pace) {
           limits[i].soaks_first = soak(answer, pace) >= scorch(answer);
@@ -143,8 +101,12 @@ class Ensemble {
     for (std::size_t i = 0; i < size(); ++i) {
       limits[i].fastest = std::min(pace_at((*kill)[i]), k_paces.back()) / hands_[i];
       limits[i].slowest = pace_at((*harm)[i]) / hands_[i];
-      limits[i].slope = (*kill)[i].slope;
+      if ((*kill)[i].slope < 0) limits[i].slope = (*kill)[i].slope;
+      limits[i].fastest_marched = (*kill)[i].evaluated;
+      limits[i].slowest_marched = (*harm)[i].evaluated;
     }
+    follow_the_marched(limits, &SampleLimits::fastest_marched, &SampleLimits::egg_is_worst);
+    follow_the_marched(limits, &SampleLimits::slowest_marched, &SampleLimits::soaks_first);
     return limits;
   }
 
@@ -155,7 +117,8 @@ class Ensemble {
   }
 
   /// The first `count` samples at a planned pace, marched; shares come from the limits of all.
-  Result<AtPace> at(double planned, std::size_t count, const std::vector<SampleLimits>& limits) const {
+  Result<AtPace> at(double planned, std::size_t count, LaneAccuracy accuracy,
+                    const std::vector<SampleLimits>& limits) const {
     count = std::min(count, size());
     std::vector<LanePass> passes(passes_.begin(), passes_.begin() + static_cast<std::ptrdiff_t>(count));
     std::vector<double> weights(problem_.calibration.weights.begin(),
@@ -166,7 +129,7 @@ class Ensemble {
       sum += weights[i];
     }
     for (double& weight : weights) weight /= sum;
-    const auto answers = run_passes(batch_, passes, accuracy_);
+    const auto answers = run_passes(batch_, passes, accuracy);
     if (!answers) return refuse(answers.error());
 
     std::vector<double> target(count), water(count);
@@ -218,22 +181,17 @@ class Ensemble {
     return {drawn.head, drawn.vapour_efficiency, 0, &kept, depth};
   }
 
-  // Whether a crossing in ln(pace), less the hand's, lies near a weighted quantile of those known.
-  Matters near_quantile(double share) const {
-    return [this, share, at = std::size_t{0}, quantile = 0.0](std::size_t which, double x, double error,
-                                                              std::span<const Crossing> known) mutable {
-      if (at != known.size()) {
-        at = known.size();
-        std::vector<double> planned(at);
-        for (std::size_t i = 0; i < at; ++i) planned[i] = known[i].x - numerics::log(hands_[i]);
-        quantile = weighted_quantile(planned,
-                                     {problem_.calibration.weights.begin(),
-                                      problem_.calibration.weights.begin() + static_cast<std::ptrdiff_t>(at)},
-                                     share);
-      }
-      return !std::isfinite(quantile) ||
-             std::fabs(x - numerics::log(hands_[which]) - quantile) < k_sure_errors * error;
-    };
+  // What limits a sample that was not marched is what limits most of those that were.
+  void follow_the_marched(std::vector<SampleLimits>& limits, bool SampleLimits::* marched,
+                          bool SampleLimits::* what) const {
+    double balance = 0;
+    for (std::size_t i = 0; i < limits.size(); ++i) {
+      if (limits[i].*marched)
+        balance += limits[i].*what ? problem_.calibration.weights[i] : -problem_.calibration.weights[i];
+    }
+    for (SampleLimits& sample : limits) {
+      if (!(sample.*marched)) sample.*what = balance >= 0;
+    }
   }
 
   static double pace_at(const Crossing& crossing) {
@@ -263,13 +221,18 @@ class Ensemble {
                : (answer.surface_peak_celsius - *batch_.surface_limit_celsius) / 10;
   }
 
-  // Where `value` crosses zero in every sample, in ln(pace); the median of everything tells where to begin.
-  Result<std::vector<Crossing>> crossings(CrossingSearch search, double close_enough, const LaneBatch& batch,
-                                          const Value& value, const Note& note) const {
+  // Where `value` crosses zero in every sample, in ln(pace), or near its quantile in planned pace; the median
+  // of everything tells where to begin.
+  Result<std::vector<Crossing>> crossings(Marched marched, double share, double close_enough,
+                                          const LaneBatch& batch, const Value& value,
+                                          const Note& note) const {
+    CrossingSearch search;
+    search.low = numerics::log(k_paces.front());
+    search.high = numerics::log(k_paces.back());
     std::vector<LanePass> at_paces(k_paces.size(), nominal_);
     std::array<double, k_paces.size()> x{}, y{};
     for (std::size_t k = 0; k < k_paces.size(); ++k) at_paces[k].pace_metres_per_second = k_paces[k];
-    const auto answers = run_passes(batch, at_paces, accuracy_);
+    const auto answers = run_passes(batch, at_paces, LaneAccuracy::preview);
     if (!answers) return refuse(answers.error());
     for (std::size_t k = 0; k < k_paces.size(); ++k) {
       x[k] = numerics::log(k_paces[k]);
@@ -281,24 +244,28 @@ class Ensemble {
     search.start_slope = std::min(rise, -0.1);
     search.start = std::clamp(x[k - 1] - y[k - 1] / search.start_slope, search.low, search.high);
     search.close_enough = close_enough;
-    return find_crossings(
-        features_, search,
-        [&](std::span<const std::size_t> which, std::span<const double> xs) -> Result<std::vector<double>> {
-          std::vector<LanePass> passes(which.size());
-          for (std::size_t i = 0; i < which.size(); ++i) {
-            passes[i] = passes_[which[i]];
-            passes[i].pace_metres_per_second = numerics::exp(xs[i]);
-          }
-          const auto marched = run_passes(batch, passes, accuracy_);
-          if (!marched) return refuse(marched.error());
-          std::vector<double> values(which.size());
-          for (std::size_t i = 0; i < which.size(); ++i) {
-            const double pace = passes[i].pace_metres_per_second;
-            values[i] = value((*marched)[i], pace);
-            note(which[i], (*marched)[i], pace);
-          }
-          return values;
-        });
+    const EvaluateMany march = [&](std::span<const std::size_t> which, std::span<const double> xs,
+                                   Effort effort) -> Result<std::vector<double>> {
+      std::vector<LanePass> passes(which.size());
+      for (std::size_t i = 0; i < which.size(); ++i) {
+        passes[i] = passes_[which[i]];
+        passes[i].pace_metres_per_second = numerics::exp(xs[i]);
+      }
+      const auto marched_passes =
+          run_passes(batch, passes, effort == Effort::rough ? LaneAccuracy::preview : accuracy_);
+      if (!marched_passes) return refuse(marched_passes.error());
+      std::vector<double> values(which.size());
+      for (std::size_t i = 0; i < which.size(); ++i) {
+        const double pace = passes[i].pace_metres_per_second;
+        values[i] = value((*marched_passes)[i], pace);
+        note(which[i], (*marched_passes)[i], pace);
+      }
+      return values;
+    };
+    if (marched == Marched::all) return find_crossings(features_, search, march);
+    std::vector<double> offsets(size());
+    for (std::size_t i = 0; i < size(); ++i) offsets[i] = numerics::log(hands_[i]);
+    return find_crossings_near({share, problem_.calibration.weights, offsets}, features_, search, march);
   }
 
   const PaceProblem& problem_;
@@ -362,7 +329,7 @@ Result<PaceReport> find_pace(const PaceProblem& problem) {
   report.fast_limit = egg >= mobile ? FastLimit::egg : FastLimit::mobile;
 
   for (const double pace : k_paces) {
-    auto at = ensemble.at(pace, k_curve_samples, *limits);
+    auto at = ensemble.at(pace, k_curve_samples, LaneAccuracy::preview, *limits);
     if (!at) return refuse(at.error());
     report.curve.push_back(*at);
   }
@@ -372,10 +339,11 @@ Result<PaceReport> find_pace(const PaceProblem& problem) {
   else if (report.slowest_metres_per_second <= k_paces.back())
     planned = report.slowest_metres_per_second;
   if (planned) {
-    auto at = ensemble.at(*planned, k_planned_samples, *limits);
+    auto at = ensemble.at(*planned, k_planned_samples, accuracy_for(report.samples), *limits);
     if (!at) return refuse(at.error());
     report.planned = *at;
   }
+  report.limits = *limits;
   return report;
 }
 

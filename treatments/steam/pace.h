@@ -71,6 +71,16 @@ struct AtPace {
   double soak_share = 0, scorch_share = 0;
 };
 
+/// What limits one sample, with the scatter of its hand: planned paces.
+struct SampleLimits {
+  double fastest = 0;        ///< m/s; 0: no pace kills; at most k_paces.back() over the hand's scatter
+  double slowest = 0;        ///< m/s; 0: the slowest looked at does no harm; infinity: every pace harms
+  double slope = -5;         ///< of log10 R over ln(pace) at the fastest
+  bool egg_is_worst = true;  ///< at the fastest pace
+  bool soaks_first = true;   ///< the wetting limit closes before that of the surface
+  bool fastest_marched = false, slowest_marched = false;  ///< else predicted, and so is what limits them
+};
+
 struct PaceReport {
   double fastest_metres_per_second = 0;  ///< 0: no pace kills with the asked confidence
   double slowest_metres_per_second = 0;  ///< infinity: every pace harms
@@ -82,29 +92,22 @@ struct PaceReport {
       planned;  ///< at the recommended pace; without a window at the slowest harmless one, if any
   double effective_samples = 0;
   int samples = 0;
-};
-
-/// What limits one sample, with the scatter of its hand: planned paces.
-struct SampleLimits {
-  double fastest = 0;        ///< m/s; 0: no pace kills; at most k_paces.back() over the hand's scatter
-  double slowest = 0;        ///< m/s; 0: the slowest looked at does no harm; infinity: every pace harms
-  double slope = -5;         ///< of log10 R over ln(pace) at the fastest
-  bool egg_is_worst = true;  ///< at the fastest pace
-  bool soaks_first = true;   ///< the wetting limit closes before that of the surface
+  std::vector<SampleLimits> limits;  ///< per sample
 };
 
 /// Which samples are marched until their limits are known.
 enum class Marched {
   all,
-  those_near_the_window  ///< the others, once predictions are tried, keep what is predicted of them
+  those_near_the_window  ///< the others are marched as a preview or predicted from those that were
 };
 
 /// Limits of every sample: the fastest pace with R >= 2 at the target for the worst of eggs, nymphs, unfed
-/// adults and of z, and the slowest with surface and condensate under their limits. Model:   a prediction
-/// whose standard error is s leaves a sample alone when it is further than 5 s from the end of the
-///          window: on which side of it the sample lies is then known, and no more is asked of it.
+/// adults and of z, and the slowest with surface and condensate under their limits.
+/// Model:   the window asks only on which side of its end a sample lies, so those clearly on one side are
+///          left at what is predicted of them (crossings.h).
 /// Errors:  as run_pass()
-/// Cost:    about 1.6 passes and 1.6 of their steamed part per marched sample
+/// Cost:    of all: about 1.4 passes a sample, and 1.4 of their steamed part; near the window: about 250
+///          previews and 1.5 passes of each sample in the band around its ends
 /// Source:  own derivation, docs/decisions/015-few-marches.md
 /// Checked: treatments/steam/pace_agreement_test.cpp (root finding with the reference; both ways alike)
 Result<std::vector<SampleLimits>> sample_limits(const PaceProblem& problem, Marched marched);
@@ -117,7 +120,7 @@ PassProblem sample_pass(const PaceProblem& problem, int i, double pace_metres_pe
 /// the
 ///          former no slower than a hand can be steady.
 /// Errors:  as run_pass()
-/// Cost:    about 1.5 passes per sample of 1024
+/// Cost:    about 0.7 passes per sample of 1024
 /// Source:  own derivation, README.md
 /// Checked: treatments/steam/pace_law_test.cpp
 Result<PaceReport> find_pace(const PaceProblem& problem);

@@ -28,6 +28,7 @@ void add_job(CLI::App& app, Action& action);
 void add_serve(CLI::App& app, Action& action);
 void add_foldtest(CLI::App& app, Action& action);
 void add_plan(CLI::App& app, Action& action);
+void add_practice(CLI::App& app, Action& action);
 void add_demo(CLI::App& app, Action& action);
 void add_dose(CLI::App& app, Action& action);
 

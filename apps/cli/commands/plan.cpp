@@ -27,6 +27,7 @@ struct PlanOptions {
   std::string file;
   std::string out;
   int samples = 1024;
+  double minutes_left = 0;  // 0: not asked
   bool as_json = false;
 };
 
@@ -82,6 +83,18 @@ void print(const Json& plan) {
     std::cout << fmt::format("  {} edges without a pace: {}\n", closed["edges"].get<int>(),
                              closed["text"].get<std::string>());
   }
+  if (plan.contains("in_minutes_left")) {
+    const Json& left = plan["in_minutes_left"];
+    std::cout << "\n" << left["text"].get<std::string>() << "\nIn this order\n";
+    for (const Json& index : left["edges"]) {
+      const Json& edge = edges[index.get<std::size_t>()];
+      std::cout << fmt::format(
+          "  {:>4.0f} s  {:4.1f} of 100 bugs  {}, {}\n", edge["seconds"].get<double>(),
+          100 * edge["bug_share"].get<double>(),
+          plan["items"][edge["item_index"].get<std::size_t>()]["title"].get<std::string>(),
+          edge["title"].get<std::string>());
+    }
+  }
   for (const Json& warning : plan["warnings"])
     std::cout << fmt::format("Note: {}.\n", warning["text"].get<std::string>());
   std::cout << "Steam burns. Never open a hot boiler; outlets and electronics are never steamed; unknown "
@@ -102,7 +115,9 @@ Result<Json> request_of(const PlanOptions& options) {
 
 int answer_plan(const Result<Json>& request, const PlanOptions& options) {
   if (!request) return report(request.error());
-  const AskOutcome outcome = ask("plan", dumped(*request));
+  Json asked = *request;
+  if (options.minutes_left > 0) asked["minutes_left"] = options.minutes_left;
+  const AskOutcome outcome = ask("plan", dumped(asked));
   const Json answer = Json::parse(outcome.text, nullptr, false);
   if (!outcome.ok) {
     std::cerr << outcome.text << "\n";
@@ -139,6 +154,10 @@ int demo(const PlanOptions& options) {
 void add_plan_options(CLI::App* command, PlanOptions& options) {
   command->add_option("--samples", options.samples, "Size of the ensemble; verdicts use 1024")
       ->check(CLI::Range(64, 4096));
+  command
+      ->add_option("--minutes-left", options.minutes_left,
+                   "Also say which edges matter most in so many minutes of steaming")
+      ->check(CLI::Range(1.0, 1440.0));
   command->add_flag("--json", options.as_json, "The whole answer as JSON");
 }
 

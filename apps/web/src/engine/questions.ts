@@ -978,6 +978,17 @@ export type PaceRequest = {
     fill?: "batting_foam" | "foam" | "wood" | "none";
     /** A finish of wood as furniture names it, or a key of the damage limits. */
     finish?: string;
+    /** What a trial on a hidden spot of this covering or finish showed. Default "not_tried". */
+    hidden_spot?: "not_tried" | "unharmed" | "marked";
+    /** Check whether vapour can enter the covering at all. */
+    water_drop?: {
+      /** A drop of water on the face of the covering. Default "not_tried". */
+      face?: "not_tried" | "soaks" | "beads";
+      /** The back of the covering, seen at a hem, a zip or under the dust cover. Default "not_seen". */
+      back?: "not_seen" | "open" | "coated";
+      /** Until the drop had soaked in. [seconds] [at least 0, at most 3600] */
+      seconds?: number | string;
+    };
     /** The layers themselves, if known; then target_depth_metres too. [1 to 12 entries] */
     stack?: {
       /** Key of a material of the data files. */
@@ -1086,8 +1097,73 @@ export type PaceAnswer = {
     /** 95 %. [grams per m2] */
     p95: number;
   } | null;
-  /** With and without moving air, surface water only. [2 entries] */
+  /** The middle case before a fan, and a wet case in still air; no liquid wicks to the surface. [2 entries] */
   dry_minutes: number[] | null;
+  /** What follows the pass. */
+  after: {
+    /** After the steam until nothing near the surface is hotter than 48 C, in the hottest of the likely cases; null: longer than a quarter of an hour. [seconds] */
+    bare_hand_seconds: number | null;
+    /** The surface behind the head. */
+    surface_after_celsius: {
+      /** After the steam. [seconds] */
+      seconds_after: number;
+      /** Of the surface, middle case. [celsius] */
+      celsius: number;
+    }[];
+    /** Until dry before a fan, middle case. [minutes] */
+    dry_minutes_fan: number | null;
+    /** Until dry in still air, middle case. [minutes] */
+    dry_minutes_still: number | null;
+    /** It may stay wet for longer than a day in still air. */
+    mould_caution: boolean;
+    /** In words. */
+    text: string;
+  } | null;
+  /** What the surface bears, and where that is written. */
+  finish: {
+    /** Covering or finish. */
+    title: string;
+    /** What follows for steaming. */
+    action: "allow" | "short_dwell" | "avoid" | "stop" | "hidden_test" | "ask";
+    /** What a trial on a hidden spot of this covering or finish showed. */
+    hidden_spot: "not_tried" | "unharmed" | "marked";
+    /** What its surface bears. [celsius] */
+    surface_celsius: number | null;
+    /** Above that. [seconds] */
+    seconds_allowed: number;
+    /** What this rests on, the decisive one first. */
+    limits: {
+      /** Key of the damage limits. */
+      key: string;
+      /** What is harmed. */
+      title: string;
+      /** From which temperature. [celsius] */
+      limit_celsius: number | null;
+      /** Under which condition; may be empty. */
+      when: string;
+      /** How. */
+      effect: string;
+      /** Key of the bibliography. */
+      source: string;
+      /** Where in it. */
+      locator: string;
+      /** How good the number is: measured, handbook, practice, estimate, from memory. */
+      quality: string;
+    }[];
+    /** In words. */
+    text: string;
+  };
+  /** The water-drop check. */
+  water_drop: {
+    /** A drop of water on the face of the covering. */
+    face: "not_tried" | "soaks" | "beads";
+    /** The back of the covering, seen at a hem, a zip or under the dust cover. */
+    back: "not_seen" | "open" | "coated";
+    /** Kill is computed as if no vapour entered. */
+    shuts_vapour_out: boolean;
+    /** What the check says, and what else to look at. */
+    text: string;
+  };
   /** Where the eggs are. */
   target_depth_metres: {
     /** Median of where eggs may sit. [metres] */
@@ -1158,6 +1234,769 @@ export type PaceAnswer = {
     /** In words. */
     text: string;
   } | null;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** What a timed treatment of one edge did: lethal, short or not proven per stretch, how deep, harm, what to do again. */
+export type AsTreatedRequest = {
+  /** A head with its towel, as the cloth feels it. */
+  head?: {
+    /** Contact length along the travel. [metres] [at least 0.002, at most 1] */
+    length_metres: number | string;
+    /** Dew temperature of the steam under the head. [celsius] [more than 0, at most 110] */
+    dew_celsius: number | string;
+    /** Effective exchange between steam and surface. [watts per m2 kelvin] [at least 10, at most 10000] */
+    film_watts_per_m2_kelvin: number | string;
+    /** Most heat the supply can bring. [watts per m2] [at least 1000, at most 1000000] */
+    flux_cap_watts_per_m2: number | string;
+    /** Speed at which steam is pushed into the cloth. [metres per second] [at least 0, at most 0.1] */
+    forced_gas_metres_per_second: number | string;
+    /** Reach of the weaker steam before and behind the head. [metres] [at least 0, at most 0.2] Default 0.02. */
+    skirt_length_metres?: number | string;
+    /** Strength of the skirt against that under the head. [at least 0, at most 1] Default 0.25. */
+    skirt_factor?: number;
+    /** Of this cloth, if known (phi). [at least 0, at most 1.5] */
+    vapour_efficiency?: number;
+    /** Towel that belongs to these values. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+  };
+  /** Fold tests of this machine, head and towel. */
+  fold_test?: {
+    /** Name of the machine. */
+    machine: string;
+    /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+    head: string | {
+      /** Name of the head. */
+      name: string;
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+      length_metres?: number | string;
+      /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+      width_metres?: number | string;
+    };
+    /** Towel during the test. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** The thermometer; without it no lag is corrected, which can only read low. */
+    probe?: {
+      /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+      time_constant_seconds: number | string;
+    };
+    /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+    /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+    covering?: string;
+    /** One layer of the test fold, when readings count layers. [1 entries] */
+    cloth?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** What lies under the fold. [1 to 12 entries] */
+    under?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+    working_pace_metres_per_second?: number | string;
+    /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+    samples?: number;
+    /** The passes. [1 to 64 entries] */
+    readings: {
+      /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+      pace_metres_per_second?: number | string;
+      /** Way of the head. [metres] [more than 0, at most 10] */
+      distance_metres?: number | string;
+      /** Time for that way. [seconds] [more than 0, at most 600] */
+      seconds?: number | string;
+      /** What lay over the tip. */
+      layers: number | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      peak_celsius: number | string;
+    }[];
+    /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal?: number | string;
+    /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+    elevation_metres?: number | string;
+  } | {
+    /** Name of the machine. */
+    machine: string;
+    /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+    head: string | {
+      /** Name of the head. */
+      name: string;
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+      length_metres?: number | string;
+      /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+      width_metres?: number | string;
+    };
+    /** Towel during the test. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** The thermometer; without it no lag is corrected, which can only read low. */
+    probe?: {
+      /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+      time_constant_seconds: number | string;
+    };
+    /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+    /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+    covering?: string;
+    /** One layer of the test fold, when readings count layers. [1 entries] */
+    cloth?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** What lies under the fold. [1 to 12 entries] */
+    under?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+    working_pace_metres_per_second?: number | string;
+    /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+    samples?: number;
+    /** The passes. [1 to 64 entries] */
+    readings: {
+      /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+      pace_metres_per_second?: number | string;
+      /** Way of the head. [metres] [more than 0, at most 10] */
+      distance_metres?: number | string;
+      /** Time for that way. [seconds] [more than 0, at most 600] */
+      seconds?: number | string;
+      /** What lay over the tip. */
+      layers: number | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      peak_celsius: number | string;
+    }[];
+    /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal?: number | string;
+    /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+    elevation_metres?: number | string;
+  }[];
+  /** What fold tests found. */
+  calibration?: {
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number | string;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number | string;
+    /** Most probable scores. [4 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [4 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  } | {
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number | string;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number | string;
+    /** Most probable scores. [4 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [4 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  }[];
+  /** No test yet: what is usual. */
+  prior?: {
+    /** Name of the machine. Default "machine". */
+    machine?: string;
+    /** Name of the head. Default "head". */
+    head?: string;
+    /** Towel. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+    length_metres?: number | string;
+  };
+  /** Temperature of the item before. [celsius] [at least -20, at most 50] Default 20. */
+  start_celsius?: number | string;
+  /** The covering is damp to the hand. Default false. */
+  damp?: boolean;
+  /** Confidence of kill and of no harm. [at least 0.5, at most 0.99] Default 0.95. */
+  confidence?: number;
+  /** Size of the ensemble where no fold test gives it; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+  samples?: number;
+  /** Most water the covering may take up; 50 is an estimate, a hidden-spot test may show another. [grams per m2] [at least 5, at most 500] Default 50. */
+  wetting_limit_grams_per_m2?: number | string;
+  /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+  pressure_pascal?: number | string;
+  /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+  elevation_metres?: number | string;
+  /** An edge, as furniture gives it in `treat`. */
+  edge: {
+    /** What kind of edge. */
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap";
+    /** What covers it. */
+    covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
+    /** What lies behind the covering. Default "batting_foam". */
+    fill?: "batting_foam" | "foam" | "wood" | "none";
+    /** A finish of wood as furniture names it, or a key of the damage limits. */
+    finish?: string;
+    /** What a trial on a hidden spot of this covering or finish showed. Default "not_tried". */
+    hidden_spot?: "not_tried" | "unharmed" | "marked";
+    /** Check whether vapour can enter the covering at all. */
+    water_drop?: {
+      /** A drop of water on the face of the covering. Default "not_tried". */
+      face?: "not_tried" | "soaks" | "beads";
+      /** The back of the covering, seen at a hem, a zip or under the dust cover. Default "not_seen". */
+      back?: "not_seen" | "open" | "coated";
+      /** Until the drop had soaked in. [seconds] [at least 0, at most 3600] */
+      seconds?: number | string;
+    };
+    /** The layers themselves, if known; then target_depth_metres too. [1 to 12 entries] */
+    stack?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Deepest place where an egg may lie. [metres] [more than 0, at most 0.2] */
+    target_depth_metres?: number | string;
+    /** By a hidden-spot wetting test of this covering. [grams per m2] [at least 5, at most 500] */
+    wetting_limit_grams_per_m2?: number | string;
+  };
+  /** Of the edge; left out: as far as the passes reach. [metres] [more than 0, at most 100] */
+  length_metres?: number | string;
+  /** What was done, in order. [0 to 50 entries] */
+  passes: {
+    /** Where the head was when; between two marks it moved evenly. [2 to 1000 entries] */
+    marks?: {
+      /** Place of the head's middle, from the start of the edge. [metres] */
+      at_metres: number | string;
+      /** From the start of the pass. [seconds] [at least 0, at most 86400] */
+      seconds: number | string;
+      /** What happened since the mark before is not known. Default false. */
+      interrupted?: boolean;
+      /** A live bug was seen behind the head here. Default false. */
+      saw_live_bug?: boolean;
+    }[];
+    /** Way of an even pass. [metres] [more than 0, at most 100] */
+    length_metres?: number | string;
+    /** Time of an even pass. [seconds] [more than 0, at most 86400] */
+    seconds?: number | string;
+    /** Where an even pass began. [metres] [at least 0, at most 100] Default 0. */
+    from_metres?: number | string;
+    /** Towel of this pass; left out: that of the fold test. */
+    towel?: "none" | "wrapped" | "laid";
+    /** When the pass began; without it passes are judged one by one. */
+    at?: number | string | string;
+    /** A live bug was seen behind the head. Default false. */
+    saw_live_bug?: boolean;
+  }[];
+  /** Gun or palm behind the head. [1 to 50 entries] */
+  spot_readings?: {
+    /** What an infrared gun showed. [celsius] [at least -20, at most 150] */
+    gun_celsius?: number | string;
+    /** What the back of a hand said; only after the time for a bare hand. */
+    palm?: "cold" | "warm" | "hot";
+    /** Where along the edge. [metres] [at least 0, at most 100] Default 0.1. */
+    at_metres?: number | string;
+    /** After the head had left the place. [seconds] [at least 0, at most 600] */
+    seconds_after: number | string;
+    /** Which pass, from 1; left out: the last that went there. [at least 1, at most 50] */
+    pass?: number;
+    /** Diameter of what the gun looks at. [metres] [more than 0, at most 1] Default 0.02. */
+    spot_metres?: number | string;
+    /** Emissivity set on the gun. [at least 0.3, at most 1] Default 0.95. */
+    emissivity_setting?: number;
+    /** Width of what was steamed. [metres] [more than 0, at most 2] Default 0.1. */
+    strip_metres?: number | string;
+  }[];
+};
+
+export type AsTreatedAnswer = {
+  /** What the verdict stands on. */
+  basis: "fold_test" | "prior" | "head";
+  /** Of the edge: that of its worst stretch. */
+  verdict: "lethal" | "short" | "not_proven";
+  /** What decided. */
+  reason: {
+    /** Short name for programs. */
+    code: string;
+    /** A sentence for people. */
+    text: string;
+  };
+  /** Harm, apart from kill. */
+  harm: "none" | "scorch" | "soak" | "barred" | "unknown";
+  /** Of the hardest stage at the worst stretch, at most 0.99. */
+  kill_probability: number | null;
+  /** At the worst stretch by its best single visit, contact and escape included. */
+  kill_by_stage: {
+    /** Probability, printed at most as 0.99. */
+    egg: number;
+    /** Probability, printed at most as 0.99. */
+    nymph: number;
+    /** Probability, printed at most as 0.99. */
+    adult: number;
+  } | null;
+  /** Shown apart. */
+  engorged_adult: {
+    /** Probability, printed at most as 0.99. */
+    kill_probability: number;
+    /** What follows. */
+    text: string;
+  } | null;
+  /** The edge is lethal down to here at least. [metres] */
+  depth_reached_metres: number | null;
+  /** Deepest place where eggs may lie. [metres] */
+  target_depth_metres: number | null;
+  /** Of the edge. [metres] */
+  length_metres: number;
+  /** Length of its lethal stretches. [metres] */
+  lethal_metres: number;
+  /** From the start of the edge to its end. */
+  stretches: {
+    /** Start of the stretch. [metres] */
+    from_metres: number;
+    /** Its end. [metres] */
+    to_metres: number;
+    /** Times the head surely went over it. */
+    visits: number;
+    /** Of these visits. [metres per second] */
+    slowest_metres_per_second: number | null;
+    /** Of these visits. [metres per second] */
+    fastest_metres_per_second: number | null;
+    /** Visits whose doses the verdict adds. */
+    counted_together: number;
+    /** Of the stretch. */
+    verdict: "lethal" | "short" | "not_proven";
+    /** Why it is not lethal. */
+    cause: "none" | "too_fast" | "near_limit" | "unclear_record" | "not_passed" | "saw_live_bug" | "no_model";
+    /** Lethal down to here, by the best single visit. [metres] */
+    depth_reached_metres: number;
+    /** Harm, apart from kill. */
+    harm: "none" | "scorch" | "soak" | "barred" | "unknown";
+  }[];
+  /** What to do again. */
+  redo: {
+    /** Start. [metres] */
+    from_metres: number;
+    /** End. [metres] */
+    to_metres: number;
+    /** Why it is not lethal. */
+    cause: "none" | "too_fast" | "near_limit" | "unclear_record" | "not_passed" | "saw_live_bug" | "no_model";
+    /** What to do. */
+    text: string;
+  }[];
+  /** What the surface said. */
+  spot_readings: {
+    /** Read, and expected before. */
+    readings: {
+      /** What was read. */
+      shown: string;
+      /** 5 %, half, 95 % of what was expected. [3 entries] */
+      expected_celsius: number[];
+    }[];
+    /** Log10(R/2) of the worst stretch without the readings. */
+    lethal_margin_before: number;
+    /** With them. */
+    lethal_margin_after: number;
+    /** What was learnt. */
+    text: string;
+  } | null;
+  /** What the surface bears, and where that is written. */
+  finish: {
+    /** Covering or finish. */
+    title: string;
+    /** What follows for steaming. */
+    action: "allow" | "short_dwell" | "avoid" | "stop" | "hidden_test" | "ask";
+    /** What a trial on a hidden spot of this covering or finish showed. */
+    hidden_spot: "not_tried" | "unharmed" | "marked";
+    /** What its surface bears. [celsius] */
+    surface_celsius: number | null;
+    /** Above that. [seconds] */
+    seconds_allowed: number;
+    /** What this rests on, the decisive one first. */
+    limits: {
+      /** Key of the damage limits. */
+      key: string;
+      /** What is harmed. */
+      title: string;
+      /** From which temperature. [celsius] */
+      limit_celsius: number | null;
+      /** Under which condition; may be empty. */
+      when: string;
+      /** How. */
+      effect: string;
+      /** Key of the bibliography. */
+      source: string;
+      /** Where in it. */
+      locator: string;
+      /** How good the number is: measured, handbook, practice, estimate, from memory. */
+      quality: string;
+    }[];
+    /** In words. */
+    text: string;
+  };
+  /** The water-drop check. */
+  water_drop: {
+    /** A drop of water on the face of the covering. */
+    face: "not_tried" | "soaks" | "beads";
+    /** The back of the covering, seen at a hem, a zip or under the dust cover. */
+    back: "not_seen" | "open" | "coated";
+    /** Kill is computed as if no vapour entered. */
+    shuts_vapour_out: boolean;
+    /** What the check says, and what else to look at. */
+    text: string;
+  };
+  /** Samples that the weights leave. */
+  effective_samples: number;
+  /** Size of the ensemble. */
+  samples: number;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** What a steamer gives, and when: heating up, steam, pauses, cooling, refills, first drips, towel changes. */
+export type BoilerRequest = {
+  /** Kind of tank. */
+  tank: "continuous" | "pressurised" | "kettle";
+  /** Electric power. [watts] [at least 200, at most 12000] */
+  power_watts: number | string;
+  /** Full tank or reservoir (one litre is one kilogram). [kilograms] [at least 0.1, at most 50] */
+  water_kilograms: number | string;
+  /** Working pressure above the room; a kettle has none. [pascal] [at least 0, at most 1200000] Default 300000. */
+  gauge_pascal?: number | string;
+  /** The machine on a scale before and after some minutes of steady steam. */
+  weighing?: {
+    /** Machine before. [kilograms] [at least 0, at most 200] */
+    before_kilograms: number | string;
+    /** Machine after. [kilograms] [at least 0, at most 200] */
+    after_kilograms: number | string;
+    /** Of steam between. [minutes] [more than 0, at most 60] */
+    minutes: number | string;
+  };
+  /** Steam while the trigger is pulled, if known. [grams per second] [at least 0.01, at most 5] */
+  supply_grams_per_second?: number | string;
+  /** Share of the working time with the trigger pulled. [at least 0.05, at most 1] Default 0.7. */
+  trigger_share?: number;
+  /** Minutes of steam that the work needs. [minutes] [at least 0.1, at most 480] */
+  steam_minutes?: number | string;
+  /** Or: length of all edges. [metres] [more than 0, at most 2000] */
+  length_metres?: number | string;
+  /** And their pace. [metres per second] [at least 0.001, at most 0.5] */
+  pace_metres_per_second?: number | string;
+  /** Water from the tap. [celsius] [at least 1, at most 60] Default 15. */
+  cold_water_celsius?: number | string;
+  /** Of the room. [celsius] [at least -10, at most 50] Default 20. */
+  room_celsius?: number | string;
+  /** Before opening, by the maker; counts if longer than what is computed. [minutes] [at least 0, at most 360] */
+  cooling_minutes?: number | string;
+  /** A head with a towel wrapped round it. */
+  towelled_head?: {
+    /** Along the travel. [metres] [at least 0.01, at most 0.6] */
+    length_metres: number | string;
+    /** Across. [metres] [at least 0.01, at most 0.6] */
+    width_metres: number | string;
+  };
+  /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+  pressure_pascal?: number | string;
+  /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+  elevation_metres?: number | string;
+};
+
+export type BoilerAnswer = {
+  /** Steam of the machine. */
+  supply: {
+    /** While the trigger is pulled. [grams per second] */
+    grams_per_second: number;
+    /** Where it comes from. */
+    basis: "weighing" | "given" | "power";
+    /** What the power keeps up without pauses. [grams per second] */
+    kept_up_grams_per_second: number;
+  };
+  /** In order of time. */
+  phases: {
+    /** What happens. */
+    kind: "heat_up" | "steam" | "recover" | "steam_with_pauses" | "cool" | "refill";
+    /** Since switching on. [minutes] */
+    from_minutes: number;
+    /** How long. [minutes] */
+    minutes: number;
+    /** Of them with the trigger pulled. [minutes] */
+    steam_minutes: number;
+    /** In tank or reservoir at its end. [kilograms] */
+    water_left_kilograms: number;
+  }[];
+  /** From switching on to the end. [minutes] */
+  minutes: number;
+  /** Of steam. [minutes] */
+  steam_minutes: number;
+  /** Without steam: heating up, pauses, cooling, refills. [minutes] */
+  waiting_minutes: number;
+  /** Times at the tap. */
+  refills: number;
+  /** That left as steam. [kilograms] */
+  water_kilograms: number;
+  /** Electric, in joules. */
+  energy_joules: number;
+  /** Water before steam: into a bucket, never on the work. */
+  drips: {
+    /** Hose and head at room temperature. */
+    cold_start: {
+      /** Until steam comes instead of water. [seconds] */
+      seconds: number;
+      /** That drips and spits until then. [kilograms] */
+      water_kilograms: number;
+    };
+    /** After a rest of ten minutes. */
+    after_ten_minutes: {
+      /** Until steam comes instead of water. [seconds] */
+      seconds: number;
+      /** That drips and spits until then. [kilograms] */
+      water_kilograms: number;
+    };
+  };
+  /** The towel. */
+  towel: {
+    /** Of steam until it is soaked. [minutes] */
+    likely_minutes: number;
+    /** Of steam: 19 of 20 last longer; plan with this. [minutes] */
+    change_after_minutes: number;
+    /** At the pace given. [metres] */
+    change_after_metres: number | null;
+    /** When soaked. [kilograms] */
+    holds_kilograms: number;
+  } | null;
+  /** In words. */
+  text: string;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** What comes out of a head: speed at the cloth, whether loose bugs scatter, how far a crack is heated, strips side by side. */
+export type JetRequest = {
+  /** Where the steam comes out. */
+  opening: {
+    /** Form of the opening. */
+    kind: "round" | "slot";
+    /** Diameter of the hole, or gap of the slot. [metres] [at least 0.0001, at most 0.05] */
+    size_metres: number | string;
+    /** Of a slot. [metres] [at least 0.0001, at most 0.6] Default 0.2. */
+    width_metres?: number | string;
+  };
+  /** Of steam. [grams per second] [at least 0.01, at most 5] Default 0.6. */
+  supply_grams_per_second?: number | string;
+  /** Where the speed is asked. [1 to 50 entries] Default [0.0,0.03,0.06,0.1]. */
+  distances_metres?: (number | string)[];
+  /** A crack to be steamed. */
+  crack?: {
+    /** Width of the crack. [metres] [at least 1e-05, at most 0.1] */
+    gap_metres: number | string;
+    /** Key of a material: its walls. Default "softwood". */
+    material?: string;
+    /** That the head stands over its mouth. [seconds] [at least 0.05, at most 3600] Default 2. */
+    seconds?: number | string;
+    /** Of steam through it, if it is open behind. [metres per second] [at least 0, at most 50] */
+    through_metres_per_second?: number | string;
+    /** Of the steam at its mouth. [celsius] [at least 40, at most 110] Default 97. */
+    dew_celsius?: number | string;
+    /** Of its walls before. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+  };
+  /** Strips side by side. */
+  strips?: {
+    /** Of the head, across the travel. [metres] [more than 0, at most 0.6] */
+    width_metres: number | string;
+    /** Width of the face to cover. [metres] [more than 0, at most 10] */
+    face_metres: number | string;
+    /** Key of the material on top. Default "polyester_fabric". */
+    material?: string;
+    /** Under the head. [seconds] [at least 0.05, at most 3600] Default 3. */
+    seconds?: number | string;
+  };
+  /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+  pressure_pascal?: number | string;
+  /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+  elevation_metres?: number | string;
+};
+
+export type JetAnswer = {
+  /** Speed of the stream. */
+  speeds: {
+    /** From the opening. [metres] */
+    distance_metres: number;
+    /** On the axis, no more than this. [metres per second] */
+    metres_per_second: number | null;
+    /** What the stream does. */
+    scatter: "stays" | "may_scatter" | "scatters";
+  }[];
+  /** For comparison. */
+  moved_at: {
+    /** A body. */
+    who: string;
+    /** That moves it. [metres per second] */
+    metres_per_second: number;
+  }[];
+  /** The crack. */
+  crack: {
+    /** Heated at most so deep, closed behind. [metres] */
+    closed_reach_metres: number;
+    /** Steam used up after so much, open behind. [metres] */
+    open_reach_metres: number | null;
+    /** In words. */
+    text: string;
+  } | null;
+  /** Strips. */
+  strips: {
+    /** Of the head's width. [metres] */
+    counted_width_metres: number;
+    /** Of neighbouring strips. [metres] */
+    overlap_metres: number;
+    /** That cover the face; 0: this head has no width that counts. */
+    strips: number;
+    /** In words. */
+    text: string;
+  } | null;
+  /** In words. */
+  text: string;
   /** Version of the engine that answered. */
   engine: string;
   /** Data files that the answer rests on. */
@@ -1751,8 +2590,73 @@ export type PlanAnswer = {
       /** 95 %. [grams per m2] */
       p95: number;
     } | null;
-    /** With and without moving air, surface water only. [2 entries] */
+    /** The middle case before a fan, and a wet case in still air; no liquid wicks to the surface. [2 entries] */
     dry_minutes: number[] | null;
+    /** What follows the pass. */
+    after: {
+      /** After the steam until nothing near the surface is hotter than 48 C, in the hottest of the likely cases; null: longer than a quarter of an hour. [seconds] */
+      bare_hand_seconds: number | null;
+      /** The surface behind the head. */
+      surface_after_celsius: {
+        /** After the steam. [seconds] */
+        seconds_after: number;
+        /** Of the surface, middle case. [celsius] */
+        celsius: number;
+      }[];
+      /** Until dry before a fan, middle case. [minutes] */
+      dry_minutes_fan: number | null;
+      /** Until dry in still air, middle case. [minutes] */
+      dry_minutes_still: number | null;
+      /** It may stay wet for longer than a day in still air. */
+      mould_caution: boolean;
+      /** In words. */
+      text: string;
+    } | null;
+    /** What the surface bears, and where that is written. */
+    finish: {
+      /** Covering or finish. */
+      title: string;
+      /** What follows for steaming. */
+      action: "allow" | "short_dwell" | "avoid" | "stop" | "hidden_test" | "ask";
+      /** What a trial on a hidden spot of this covering or finish showed. */
+      hidden_spot: "not_tried" | "unharmed" | "marked";
+      /** What its surface bears. [celsius] */
+      surface_celsius: number | null;
+      /** Above that. [seconds] */
+      seconds_allowed: number;
+      /** What this rests on, the decisive one first. */
+      limits: {
+        /** Key of the damage limits. */
+        key: string;
+        /** What is harmed. */
+        title: string;
+        /** From which temperature. [celsius] */
+        limit_celsius: number | null;
+        /** Under which condition; may be empty. */
+        when: string;
+        /** How. */
+        effect: string;
+        /** Key of the bibliography. */
+        source: string;
+        /** Where in it. */
+        locator: string;
+        /** How good the number is: measured, handbook, practice, estimate, from memory. */
+        quality: string;
+      }[];
+      /** In words. */
+      text: string;
+    };
+    /** The water-drop check. */
+    water_drop: {
+      /** A drop of water on the face of the covering. */
+      face: "not_tried" | "soaks" | "beads";
+      /** The back of the covering, seen at a hem, a zip or under the dust cover. */
+      back: "not_seen" | "open" | "coated";
+      /** Kill is computed as if no vapour entered. */
+      shuts_vapour_out: boolean;
+      /** What the check says, and what else to look at. */
+      text: string;
+    };
     /** Where the eggs are. */
     target_depth_metres: {
       /** Median of where eggs may sit. [metres] */
@@ -2320,6 +3224,9 @@ export interface Questions {
   pass: { request: PassRequest; answer: PassAnswer };
   fold_test: { request: FoldTestRequest; answer: FoldTestAnswer };
   pace: { request: PaceRequest; answer: PaceAnswer };
+  as_treated: { request: AsTreatedRequest; answer: AsTreatedAnswer };
+  boiler: { request: BoilerRequest; answer: BoilerAnswer };
+  jet: { request: JetRequest; answer: JetAnswer };
   furniture: { request: FurnitureRequest; answer: FurnitureAnswer };
   plan: { request: PlanRequest; answer: PlanAnswer };
   fold_events: { request: FoldEventsRequest; answer: FoldEventsAnswer };
@@ -2334,6 +3241,9 @@ export const question_names = [
   "pass",
   "fold_test",
   "pace",
+  "as_treated",
+  "boiler",
+  "jet",
   "furniture",
   "plan",
   "fold_events",

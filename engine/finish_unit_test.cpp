@@ -1,0 +1,68 @@
+#include "engine/finish.h"
+
+#include <gtest/gtest.h>
+
+namespace lastegg {
+namespace {
+
+Finish finish_named(const char* covering, const std::optional<std::string>& named,
+                    HiddenSpot spot = HiddenSpot::not_tried) {
+  const auto known = find_covering(covering);
+  EXPECT_TRUE(known) << covering;
+  const auto finish = finish_of(*known, named, spot);
+  EXPECT_TRUE(finish) << covering;
+  return *finish;
+}
+
+TEST(Finish, UnknownAsksForAHiddenSpotAndTheSpotSettlesIt) {
+  const Finish before = finish_named("unknown", std::nullopt);
+  EXPECT_TRUE(before.unknown());
+  EXPECT_FALSE(before.barred());
+  EXPECT_FALSE(finish_named("unknown", std::nullopt, HiddenSpot::unharmed).unknown());
+  const Finish marked = finish_named("unknown", std::nullopt, HiddenSpot::marked);
+  EXPECT_TRUE(marked.barred());
+}
+
+TEST(Finish, AHiddenSpotNeverLiftsABar) {
+  EXPECT_TRUE(finish_named("leather", std::nullopt, HiddenSpot::unharmed).barred());
+  EXPECT_TRUE(finish_named("polyester", "shellac", HiddenSpot::unharmed).barred());
+}
+
+TEST(Finish, AMarkedSpotBarsWhatTheDataAllow) {
+  EXPECT_FALSE(finish_named("olefin", std::nullopt).barred());
+  EXPECT_TRUE(finish_named("olefin", std::nullopt, HiddenSpot::marked).barred());
+}
+
+TEST(Finish, EveryCoveringNamesItsSources) {
+  for (const Covering& covering : all_coverings()) {
+    const Finish finish = finish_named(covering.word.c_str(), std::nullopt);
+    EXPECT_EQ(finish.limits.size(), covering.damage_limits.size()) << covering.word;
+    for (const Json& limit : to_json(finish).at("limits")) {
+      EXPECT_FALSE(limit.at("source").get<std::string>().empty()) << covering.word;
+      EXPECT_FALSE(limit.at("locator").get<std::string>().empty()) << covering.word;
+    }
+  }
+}
+
+TEST(Finish, PolyesterBearsTwentySecondsAboveSeventy) {
+  const Finish finish = finish_named("polyester", std::nullopt);
+  EXPECT_EQ(finish.surface_celsius, 70);
+  EXPECT_EQ(finish.seconds_allowed, 20);
+}
+
+TEST(Finish, WaxOfWoodIsBarredBySomethingWithASource) {
+  const Finish finish = finish_named("unknown", "wax");
+  EXPECT_TRUE(finish.barred());
+  ASSERT_EQ(finish.limits.size(), 1u);
+  EXPECT_EQ(finish.limits.front().key, "beeswax");
+  EXPECT_NE(to_json(finish).at("text").get<std::string>().find("not steamed"), std::string::npos);
+}
+
+TEST(Finish, AnUnknownNameIsRefused) {
+  const auto covering = find_covering("cotton");
+  ASSERT_TRUE(covering);
+  EXPECT_FALSE(finish_of(*covering, "moon_dust", HiddenSpot::not_tried));
+}
+
+}  // namespace
+}  // namespace lastegg

@@ -1,0 +1,142 @@
+#include "engine/pace_basis.h"
+
+#include <fmt/format.h>
+
+#include <utility>
+
+#include "engine/calibration_json.h"
+#include "engine/request_values.h"
+#include "engine/steam_shapes.h"
+
+namespace lastegg {
+
+using namespace shape;
+
+std::vector<Field> pace_kit_fields() {
+  Shape known = head_shape(false);
+  known.fields.push_back(
+      optional("vapour_efficiency", ratio("of this cloth, if known (phi)").at_least(0).at_most(1.5)));
+  known.fields.push_back(with_default("towel", towel_shape("towel that belongs to these values"), "none"));
+  std::vector<Field> fields{
+      optional("head", known),
+      optional("fold_test", either({object(fold_test_fields(), "a fold test"),
+                                    list(object(fold_test_fields(), "a fold test"), "several")},
+                                   "fold tests of this machine, head and towel")),
+      optional("calibration",
+               either({calibration_shape(), list(calibration_shape(), "several")}, "what fold tests found")),
+      optional("prior",
+               object({with_default("machine", text("name of the machine"), "machine"),
+                       with_default("head", text("name of the head"), "head"),
+                       with_default("towel", towel_shape("towel"), "none"),
+                       with_default(
+                           "length_metres",
+                           number(Unit::metre, "contact length along the travel").at_least(0.01).at_most(0.6),
+                           0.08)},
+                      "no test yet: what is usual")),
+      with_default("start_celsius",
+                   number(Unit::celsius, "temperature of the item before").at_least(-20).at_most(50), 20),
+      with_default("damp", flag("the covering is damp to the hand"), false),
+      with_default("confidence", ratio("confidence of kill and of no harm").at_least(0.5).at_most(0.99),
+                   0.95),
+      with_default("samples",
+                   integer("size of the ensemble where no fold test gives it; verdicts use 1024")
+                       .at_least(64)
+                       .at_most(4096),
+                   1024),
+      with_default(
+          "wetting_limit_grams_per_m2",
+          number(
+              Unit::gram_per_m2,
+              "most water the covering may take up; 50 is an estimate, a hidden-spot test may show another")
+              .at_least(5)
+              .at_most(500),
+          50)};
+  for (Field& pressure : pressure_fields()) fields.push_back(std::move(pressure));
+  return fields;
+}
+
+Result<PaceBasis> read_pace_basis(const Json& request) {
+  int given = 0;
+  for (const char* key : {"head", "fold_test", "calibration", "prior"}) given += has(request, key) ? 1 : 0;
+  if (given > 1) {
+    return refuse({ErrorKind::bad_input,
+                   "give one of head, fold_test, calibration and prior; several were given", "", "", "", ""});
+  }
+  PaceBasis basis;
+  const int samples = request.at("samples").get<int>();
+  const auto as_list = [](const Json& value) { return value.is_array() ? value : Json::array({value}); };
+  if (const Json* tests = member_if(request, "fold_test")) {
+    basis.word = "fold_test";
+    const Json list = as_list(*tests);
+    for (std::size_t i = 0; i < list.size(); ++i) {
+      const std::string where = tests->is_array() ? fmt::format("/fold_test/{}", i) : "/fold_test";
+      const auto test = read_fold_test(list[i], where);
+      if (!test) return refuse(test.error());
+      const auto fit = steam::calibrate(test->test, test->samples);
+      if (!fit) return refuse(fit.error());
+      basis.calibrations.push_back(fit->calibration);
+      basis.coverings.push_back(test->covering);
+      basis.warnings.insert(basis.warnings.end(), test->warnings.begin(), test->warnings.end());
+      const Json& head = list[i].at("head");
+      basis.machine = text_of(list[i], "machine");
+      basis.head = head.is_string() ? head.get<std::string>() : text_of(head, "name");
+    }
+    return basis;
+  }
+  if (const Json* found = member_if(request, "calibration")) {
+    const Json list = as_list(*found);
+    for (std::size_t i = 0; i < list.size(); ++i) {
+      const auto calibration =
+          read_calibration(list[i], found->is_array() ? fmt::format("/calibration/{}", i) : "/calibration");
+      if (!calibration) return refuse(calibration.error());
+      basis.calibrations.push_back(*calibration);
+      basis.coverings.push_back(text_of(list[i], "covering"));
+      const std::string& key = calibration->head_key;  // head|machine|head|towel
+      const auto first = key.find('|'), second = key.find('|', first + 1), third = key.rfind('|');
+      if (first != std::string::npos && second != std::string::npos && third > second) {
+        basis.machine = key.substr(first + 1, second - first - 1);
+        basis.head = key.substr(second + 1, third - second - 1);
+      }
+    }
+    basis.word = basis.calibrations.front().tested ? "fold_test" : "prior";
+    return basis;
+  }
+  const auto pressure = read_pressure(request);
+  if (!pressure) return refuse(pressure.error());
+  if (const Json* head = member_if(request, "head")) {
+    basis.word = "head";
+    basis.machine = basis.head = "known";
+    const steam::Towel towel = read_towel(text_of(*head, "towel"));
+    steam::Calibration calibration =
+        steam::prior_calibration(head_key("known", "known", towel), cloth_key("known", "known", "known"),
+                                 towel, number_of(*head, "length_metres"), *pressure, samples);
+    calibration.known_head = read_head(*head);
+    calibration.known_vapour_efficiency = number_if(*head, "vapour_efficiency");
+    basis.calibrations.push_back(calibration);
+    basis.coverings.push_back("");
+    return basis;
+  }
+  Json prior{{"machine", "machine"}, {"head", "head"}, {"towel", "none"}, {"length_metres", 0.08}};
+  if (const Json* found = member_if(request, "prior")) prior = *found;
+  basis.word = "prior";
+  basis.machine = text_of(prior, "machine");
+  basis.head = text_of(prior, "head");
+  const steam::Towel towel = read_towel(text_of(prior, "towel"));
+  basis.calibrations.push_back(steam::prior_calibration(
+      head_key(basis.machine, basis.head, towel), cloth_key(basis.machine, basis.head, "prior"), towel,
+      number_of(prior, "length_metres"), *pressure, samples));
+  basis.coverings.push_back("");
+  basis.warnings.push_back(
+      {"no_test_yet",
+       "no fold test stands behind this pace, only what is usual: test this machine, head and towel"});
+  return basis;
+}
+
+std::size_t PaceBasis::calibration_for(const std::string& covering) const {
+  for (std::size_t i = 0; i < coverings.size(); ++i) {
+    if (coverings[i] == covering) return i;
+  }
+  return 0;
+}
+
+}  // namespace lastegg
