@@ -150,7 +150,7 @@ TEST(AsTreated, AColdSurfaceTakesAVerdictBackAndAHotOneGrantsNone) {
 
 TEST(AsTreated, AShapeWithoutAModelIsNotProven) {
   Json request = treated_request(0.01);
-  request["edge"]["kind"] = "tuft";
+  request["edge"]["kind"] = "metal_joint";
   const Json answer = answer_of("as_treated", request);
   EXPECT_EQ(answer.at("verdict"), "not_proven");
   EXPECT_EQ(answer.at("reason").at("code"), "shape_not_modelled");

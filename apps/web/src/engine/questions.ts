@@ -1556,7 +1556,7 @@ export type PaceRequest = {
   /** An edge, as furniture gives it in `treat`. */
   edge: {
     /** What kind of edge. */
-    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading";
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading" | "wall_joint" | "metal_joint" | "heap" | "electrical_cover";
     /** What covers it. */
     covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
     /** What lies behind the covering. Default "batting_foam". */
@@ -1826,6 +1826,28 @@ export type PaceAnswer = {
     /** In words. */
     text: string;
   } | null;
+  /** What holds the heat back, and what is least known, in words. */
+  explanation: string | null;
+  /** First-order sensitivity of the fastest pace, largest first; unknowns that a fold test has tied together share theirs. */
+  what_matters: {
+    /** Unknown. */
+    what: "steam_temperature" | "exchange" | "cloth_vapour" | "forced_flow" | "layers" | "hand";
+    /** Of the variance of the fastest pace. */
+    share: number;
+    /** In words. */
+    text: string;
+    /** What would tell. */
+    remedy: string;
+  }[];
+  /** What would make it faster. */
+  levers: {
+    /** What is changed. */
+    lever: "longer_head" | "second_pass" | "hotter_steam" | "better_exchange" | "opener_cloth" | "stronger_push" | "conducting_layers";
+    /** Fastest pace of the middle case with it over that without. */
+    factor: number;
+    /** In words. */
+    text: string;
+  }[];
   /** Version of the engine that answered. */
   engine: string;
   /** Data files that the answer rests on. */
@@ -1880,7 +1902,23 @@ export type AsTreatedRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -1928,16 +1966,20 @@ export type AsTreatedRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -1955,7 +1997,31 @@ export type AsTreatedRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -1979,7 +2045,23 @@ export type AsTreatedRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -2027,16 +2109,20 @@ export type AsTreatedRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -2054,7 +2140,31 @@ export type AsTreatedRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -2078,6 +2188,8 @@ export type AsTreatedRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -2099,6 +2211,8 @@ export type AsTreatedRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -2134,7 +2248,7 @@ export type AsTreatedRequest = {
   /** An edge, as furniture gives it in `treat`. */
   edge: {
     /** What kind of edge. */
-    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap";
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading" | "wall_joint" | "metal_joint" | "heap" | "electrical_cover";
     /** What covers it. */
     covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
     /** What lies behind the covering. Default "batting_foam". */
@@ -3555,6 +3669,28 @@ export type PlanAnswer = {
       /** In words. */
       text: string;
     } | null;
+    /** What holds the heat back, and what is least known, in words. */
+    explanation: string | null;
+    /** First-order sensitivity of the fastest pace, largest first; unknowns that a fold test has tied together share theirs. */
+    what_matters: {
+      /** Unknown. */
+      what: "steam_temperature" | "exchange" | "cloth_vapour" | "forced_flow" | "layers" | "hand";
+      /** Of the variance of the fastest pace. */
+      share: number;
+      /** In words. */
+      text: string;
+      /** What would tell. */
+      remedy: string;
+    }[];
+    /** What would make it faster. */
+    levers: {
+      /** What is changed. */
+      lever: "longer_head" | "second_pass" | "hotter_steam" | "better_exchange" | "opener_cloth" | "stronger_push" | "conducting_layers";
+      /** Fastest pace of the middle case with it over that without. */
+      factor: number;
+      /** In words. */
+      text: string;
+    }[];
   }[];
   /** Edges with a pace. */
   edges_with_window: number;
