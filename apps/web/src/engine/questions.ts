@@ -1542,7 +1542,7 @@ export type AsTreatedRequest = {
   /** An edge, as furniture gives it in `treat`. */
   edge: {
     /** What kind of edge. */
-    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap";
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading";
     /** What covers it. */
     covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
     /** What lies behind the covering. Default "batting_foam". */
@@ -2474,6 +2474,17 @@ export type PlanRequest = {
     /** Most water the covering takes up without a mark, by a hidden-spot wetting test. [grams per m2] [at least 5, at most 500] */
     wetting_limit_grams_per_m2?: number | string;
   }[];
+  /** What an inspection found; it decides most of what matters first. [0 to 400 entries] */
+  seen?: {
+    /** Item, from 0. [at least 0, at most 39] */
+    item_index: number;
+    /** Edge of the item; every edge of the item if left out. */
+    id?: string;
+    /** What was seen. */
+    what: "signs" | "live";
+  }[];
+  /** Time left for steaming. [minutes] [at least 0, at most 1440] */
+  minutes_left?: number | string;
 };
 
 export type PlanAnswer = {
@@ -2506,6 +2517,12 @@ export type PlanAnswer = {
     seconds: number | null;
     /** Which entry of `paces` is its pace. */
     pace_index: number;
+    /** Share of the bugs on these edges that is expected here. */
+    bug_share: number;
+    /** Of all bugs on these edges, expected. */
+    killed_share_per_minute: number;
+    /** From 1, most killed per minute first; null without a pace. */
+    rank: number | null;
   }[];
   /** The different answers; edges alike share one. */
   paces: {
@@ -2751,6 +2768,19 @@ export type PlanAnswer = {
   }[];
   /** One sentence. */
   summary: string;
+  /** What matters most in the time left. */
+  in_minutes_left?: {
+    /** As given. [minutes] */
+    minutes: number;
+    /** By the edges chosen. [minutes] */
+    minutes_used: number;
+    /** What to treat, most per minute first. */
+    edges: number[];
+    /** Share of the bugs on all edges that is expected on these. */
+    bug_share: number;
+    /** In words. */
+    text: string;
+  };
   /** Version of the engine that answered. */
   engine: string;
   /** Data files that the answer rests on. */
