@@ -8,6 +8,7 @@
 
 #include "engine/after_pass.h"
 #include "engine/calibration_json.h"
+#include "engine/edge_family.h"
 #include "engine/pace_explanation.h"
 #include "engine/pace_words.h"
 #include "engine/request_values.h"
@@ -105,8 +106,9 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
                         .covering = edge.covering,
                         .wetting_limit_grams_per_m2 = edge.wetting_limit_grams_per_m2,
                         .wetting_tested = edge.wetting_tested,
-                        .target_depth_metres = edge.pace.target_depth_metres,
-                        .confidence = settings.confidence};
+                        .target_depth_metres = edge.depth_metres(),
+                        .confidence = settings.confidence,
+                        .bound = edge.bound};
 
   Json out = no_pace(basis, edge, "none", nullptr);
   out["effective_samples"] = report->effective_samples;
@@ -126,7 +128,7 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
   out["one_inch_per_second"] = {{"target_celsius", to_json(inch->target_celsius)},
                                 {"lethal_share", inch->lethal_share},
                                 {"condensate_grams_per_m2", 1e3 * inch->condensate_kilograms_per_m2.p50},
-                                {"text", inch_words(*inch)}};
+                                {"text", inch_words(*inch, edge.bound)}};
   out["middle_case"] = middle_case(
       problem, report->has_window() ? report->planned->pace_metres_per_second : steam::k_one_inch_per_second);
   out["limited_by"] = {{"low", low_word(report->slow_limit)}, {"high", high_word(report->fast_limit)}};
@@ -137,7 +139,9 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
 
   if (!report->has_window() || !enough) {
     out["reason"] = !enough ? reason("few_effective_samples", few_samples_words(*report))
-                            : no_window_reason(words, *report);
+                    : edge.bound && report->fastest_metres_per_second <= steam::k_slowest_pace
+                        ? bound_reason(*find_edge_kind(edge.kind), edge.depth_metres(), settings.confidence)
+                        : no_window_reason(words, *report);
     if (enough) {
       for (const Attempt& attempt : attempts(basis, problem)) {
         const auto tried = steam::find_pace(attempt.problem);
@@ -152,6 +156,8 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
       }
     }
     if (report->planned) out["verdict_at_recommended"] = verdict_of(*report->planned, enough);
+    // A bound never proves that a place stayed too cold.
+    if (edge.bound && out["verdict_at_recommended"] == "short") out["verdict_at_recommended"] = "not_proven";
     return out;
   }
 

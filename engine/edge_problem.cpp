@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/calibration_json.h"
+#include "engine/edge_family.h"
 #include "engine/pace_words.h"
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
@@ -26,7 +27,7 @@ double thickness_of(const std::vector<steam::UncertainLayer>& stack) {
 }
 
 // Layers and depths; `closed` where the shape has no model.
-Result<void> read_layers(const Json& edge, const std::string& where, EdgeProblem& out) {
+Result<void> read_layers(const Json& edge, const EdgeKind& kind, const std::string& where, EdgeProblem& out) {
   steam::PaceProblem& problem = out.pace;
   if (const Json* given = member_if(edge, "stack")) {
     const auto stack = read_stack(*given, where + "/stack");
@@ -43,21 +44,26 @@ Result<void> read_layers(const Json& edge, const std::string& where, EdgeProblem
     const auto stack = edge_stack(out.kind, out.covering_key, read_fill(text_of(edge, "fill")));
     if (!stack) {
       if (stack.error().kind != ErrorKind::out_of_domain) return refuse(stack.error());
+      out.family = edge_family_json(kind, steam::Claim::as_computed);
       out.closed = reason("shape_not_modelled", stack.error().message);
       return {};
     }
     problem.stack = stack->layers;
     out.middle_depth_metres = stack->middle_depth_metres;
-    problem.target_depth_metres = number_if(edge, "target_depth_metres").value_or(stack->target_depth_metres);
+    out.family = edge_family_json(kind, stack->claim);
+    out.bound = stack->claim == steam::Claim::bound;
+    out.depth_factor = stack->depth_factor;
+    const double target = number_if(edge, "target_depth_metres").value_or(stack->target_depth_metres);
+    problem.target_depth_metres = std::max(out.depth_factor * target, stack->least_marched_metres);
   }
   const double thickness = thickness_of(problem.stack);
   if (problem.target_depth_metres > thickness) {
     return refuse(
         {ErrorKind::bad_input,
          fmt::format("target_depth_metres is {:g} m; it must be at most {:g} m, the thickness of the layers",
-                     problem.target_depth_metres, thickness),
-         where + "/target_depth_metres", fmt::format("{:g}", problem.target_depth_metres),
-         fmt::format("{:g}", thickness), "m"});
+                     out.depth_metres(), thickness / out.depth_factor),
+         where + "/target_depth_metres", fmt::format("{:g}", out.depth_metres()),
+         fmt::format("{:g}", thickness / out.depth_factor), "m"});
   }
   return {};
 }
@@ -99,8 +105,7 @@ EdgeSettings read_edge_settings(const Json& request) {
 
 Json EdgeProblem::depths() const {
   if (pace.stack.empty()) return nullptr;
-  return {{"p50", std::min(middle_depth_metres, pace.target_depth_metres)},
-          {"p90", pace.target_depth_metres}};
+  return {{"p50", std::min(middle_depth_metres, depth_metres())}, {"p90", depth_metres()}};
 }
 
 Result<EdgeProblem> read_edge(const PaceBasis& basis, const Json& edge, const EdgeSettings& settings,
@@ -111,7 +116,12 @@ Result<EdgeProblem> read_edge(const PaceBasis& basis, const Json& edge, const Ed
   const auto covering = find_covering(out.covering_key);
   if (!covering) return refuse(covering.error());
   out.covering = covering->title;
-  auto finish = finish_of(*covering, text_if(edge, "finish"), read_hidden_spot(text_of(edge, "hidden_spot")));
+  const auto kind = find_edge_kind(out.kind);
+  if (!kind) return refuse(kind.error());
+  auto named_finish = text_if(edge, "finish");
+  // Hard parts alone: what covers the rest of the item says nothing about them.
+  if (!named_finish && is_bare(*kind) && !has(edge, "stack")) named_finish = "unknown";
+  auto finish = finish_of(*covering, named_finish, read_hidden_spot(text_of(edge, "hidden_spot")));
   if (!finish) {
     Error error = finish.error();
     error.where = where + "/finish";
@@ -119,7 +129,7 @@ Result<EdgeProblem> read_edge(const PaceBasis& basis, const Json& edge, const Ed
   }
   out.finish = std::move(*finish);
   out.drop = read_water_drop(edge);
-  if (auto layers = read_layers(edge, where, out); !layers) return refuse(layers.error());
+  if (auto layers = read_layers(edge, *kind, where, out); !layers) return refuse(layers.error());
   if (out.finish.barred()) {  // outranks a shape without a model: that one may still be steamed by practice
     out.closed = reason("barred_finish", out.finish.hidden_spot == HiddenSpot::marked
                                              ? to_json(out.finish).at("text").get<std::string>()

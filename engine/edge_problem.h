@@ -34,8 +34,13 @@ struct EdgeProblem {
   double wetting_limit_grams_per_m2 = 50;
   bool wetting_tested = false;
   bool tested_here = false;  ///< readings were made in this covering
+  Json family;               ///< the shape of the edge; null where the layers were given
+  bool bound = false;        ///< the eggs are at least as warm as computed
+  double depth_factor = 1;   ///< the engine marches a depth as so many times itself
   Json closed;               ///< {"code", "text"}: no pace at all; else null
 
+  /// Depth of the eggs, as an answer tells it.
+  double depth_metres() const { return pace.target_depth_metres / depth_factor; }
   Json depths() const;  ///< {"p50", "p90"}; null where the shape has none
 };
 

@@ -5,6 +5,7 @@
 
 #include "engine/after_pass.h"
 #include "engine/calibration_json.h"
+#include "engine/edge_family.h"
 #include "engine/pace_explanation.h"
 #include "engine/steam_shapes.h"
 
@@ -73,6 +74,7 @@ Json no_pace(const PaceBasis& basis, const EdgeProblem& edge, const std::string&
            {"middle_case", nullptr},
            {"one_inch_per_second", nullptr}};
   explain_nothing(out);
+  if (!edge.family.is_null()) out["shape"] = edge.family;
   return out;
 }
 
@@ -165,6 +167,7 @@ std::vector<Field> pace_answer_fields() {
                                    .or_null())},
                 "the two limits")),
       field("reason", reason_shape("why there is no window, or what limits it").or_null()),
+      edge_family_field(),
       field("tried", list(object({field("towel", towel_shape("towel")), field("passes", integer("passes")),
                                   field("window_metres_per_second",
                                         list(number(Unit::metre_per_second, "pace"), "slowest and fastest")

@@ -75,8 +75,9 @@ Json no_window_reason(const PaceWords& words, const steam::PaceReport& report) {
   const char* code = report.slow_limit == steam::SlowLimit::soak     ? "soaks_before_it_kills"
                      : report.slow_limit == steam::SlowLimit::scorch ? "scorches_before_it_kills"
                                                                      : "too_deep_for_steam";
-  return reason(
-      code, fmt::format("No pace does both: {}, {}. {}.", kill, harm, opening_measurement(words, report)));
+  const char* safe_side = words.bound ? " The eggs are at least as warm as this figure takes them." : "";
+  return reason(code, fmt::format("No pace does both: {}, {}. {}.{}", kill, harm,
+                                  opening_measurement(words, report), safe_side));
 }
 
 Json window_reason(const PaceWords& words, const steam::PaceReport& report) {
@@ -90,11 +91,12 @@ Json window_reason(const PaceWords& words, const steam::PaceReport& report) {
                             harm_words(words, report.slow_limit)));
 }
 
-std::string inch_words(const steam::AtPace& at) {
+std::string inch_words(const steam::AtPace& at, bool bound) {
   return fmt::format(
-      "One inch per second, the customary pace, would bring the eggs to {:.0f} C (90 % between {:.0f} and "
-      "{:.0f} C) and kill them in {:.0f} of 100 cases",
-      at.target_celsius.p50, at.target_celsius.p05, at.target_celsius.p95, 100 * at.lethal_share);
+      "One inch per second, the customary pace, would bring the eggs to {}{:.0f} C (90 % between {:.0f} and "
+      "{:.0f} C) and kill them in {}{:.0f} of 100 cases",
+      bound ? "at least " : "", at.target_celsius.p50, at.target_celsius.p05, at.target_celsius.p95,
+      bound ? "at least " : "", 100 * at.lethal_share);
 }
 
 std::string engorged_words() {

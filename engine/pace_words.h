@@ -18,6 +18,7 @@ struct PaceWords {
   bool wetting_tested = false;
   double target_depth_metres = 0;
   double confidence = 0.95;
+  bool bound = false;  ///< the eggs are at least as warm as computed
 };
 
 /// Why there is no window, and which measurement would open it.
@@ -26,7 +27,7 @@ Json no_window_reason(const PaceWords& words, const steam::PaceReport& report);
 /// What limits a window on both sides.
 Json window_reason(const PaceWords& words, const steam::PaceReport& report);
 
-std::string inch_words(const steam::AtPace& at);
+std::string inch_words(const steam::AtPace& at, bool bound);
 std::string engorged_words();
 std::string few_samples_words(const steam::PaceReport& report);
 std::string barred_words(const std::string& title, const std::string& effect);

@@ -83,6 +83,21 @@ def complaints_of_datum(datum, keys, own_keys):
             yield f"{value} lies outside {low} to {high}"
 
 
+def complaints_of_edge_kinds(document, materials):
+    """Materials that no data file has, and depths that begin below their end."""
+    for kind in document["kinds"]:
+        named = [kind[member] for member in ("material", "solid") if member in kind]
+        named += [layer["material"] for member in ("over", "under") for layer in kind.get(member, [])]
+        for material in named:
+            if material not in materials:
+                yield f"{kind['key']}: there is no material {material}"
+        for member in ("depth_metres", "depth_cloths"):
+            if member in kind and not kind[member][0] < kind[member][1]:
+                yield f"{kind['key']}: {member} does not rise"
+        if kind.get("depth_cloths", [0, 0])[1] > kind.get("cloths", 0):
+            yield f"{kind['key']}: eggs under more cloths than the fold has"
+
+
 def complaints(files, bib_text):
     """Complaints about {name: text} of data files and schemas, and about the bibliography."""
     keys, problems = bibliography(bib_text)
@@ -113,6 +128,10 @@ def complaints(files, bib_text):
             resolver = jsonschema.RefResolver(base_uri="", referrer=schema, store=store)
             for problem in jsonschema.Draft202012Validator(schema, resolver=resolver).iter_errors(document):
                 yield f"{name}: /{'/'.join(map(str, problem.absolute_path))}: {problem.message[:300]}"
+        if schema_name == "edge_kinds.schema.json":
+            materials = json.loads(files.get("physics/materials/data/materials.json", '{"materials": []}'))["materials"]
+            for problem in complaints_of_edge_kinds(document, {material["key"] for material in materials}):
+                yield f"{name}: {problem}"
         own = document.get("sources", {}) if isinstance(document, dict) else {}
         own_keys = {key for key, entry in own.items() if isinstance(entry, dict) and entry.get("text") and entry.get("kind")}
         for path, datum in sourced(document):
@@ -164,6 +183,11 @@ def test():
     assert found({"n": good}, **{"schema/data/z.schema.json": "{}"}), "no data"
     assert len(list(complaints_of_text({"a.h": "/// Source: [nobody_1999] table 3"}, bib))) == 2
     assert list(complaints_of_text({"a.h": "/// Source: [memory] table 3"}, bib)) == []
+    kind = {"key": "joint", "solid": "oak", "depth_metres": [0.001, 0.002]}
+    assert list(complaints_of_edge_kinds({"kinds": [kind]}, {"oak"})) == []
+    assert len(list(complaints_of_edge_kinds({"kinds": [kind]}, {"ash"}))) == 1
+    assert len(list(complaints_of_edge_kinds({"kinds": [{**kind, "depth_metres": [0.002, 0.001]}]}, {"oak"}))) == 1
+    assert len(list(complaints_of_edge_kinds({"kinds": [{**kind, "cloths": 2, "depth_cloths": [1, 3]}]}, {"oak"}))) == 1
     print(f"{len(bad) + 5} wrong trees are refused, the right ones pass")
 
 

@@ -13,7 +13,7 @@ import sys
 import tree
 
 TOPS = ("apps", "engine", "job", "treatments", "bugs", "physics", "tools", "docs", "cmake", "fuzz", "examples", "schema", "references",
-        "bench", r"\.ci")
+        "bench", "checks", r"\.ci")
 PATH = re.compile(r"(?<![\w./<>*@:-])(?:\./)?((?:%s)/[\w./*<>+-]*)" % "|".join(TOPS))
 LINK = re.compile(r"\]\(([^)\s#]+)(?:#[^)]*)?\)")
 

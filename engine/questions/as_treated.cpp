@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/calibration_json.h"
+#include "engine/edge_family.h"
 #include "engine/edge_pace.h"
 #include "engine/pace_words.h"
 #include "engine/questions/questions.h"
@@ -154,6 +155,16 @@ Json without_model(const PaceBasis& basis, const EdgeProblem& edge, double lengt
           {"samples", 0}};
 }
 
+// A bound never proves that a place stayed too cold.
+void spare_short(const EdgeProblem& edge, Json& out) {
+  for (Json& stretch : out["stretches"]) {
+    if (stretch["verdict"] == "short") stretch["verdict"] = "not_proven";
+  }
+  if (out["verdict"] != "short") return;
+  out["verdict"] = "not_proven";
+  out["reason"] = bound_reason(*find_edge_kind(edge.kind), edge.depth_metres(), edge.pace.confidence);
+}
+
 Result<Answer> solve(const Json& request) {
   auto basis = read_pace_basis(request);
   if (!basis) return refuse(basis.error());
@@ -164,7 +175,7 @@ Result<Answer> solve(const Json& request) {
   const double length = number_if(request, "length_metres").value_or(record->reach_metres);
   Answer answer;
   answer.warnings = basis->warnings;
-  answer.data_keys = {"coverings/1", "damage_limits/1", "edge_kinds/1", "materials/1", "mortality/1"};
+  answer.data_keys = {"coverings/1", "damage_limits/1", "edge_kinds/2", "materials/1", "mortality/1"};
   if (edge->pace.stack.empty()) {
     answer.result = without_model(*basis, *edge, length);
     return answer;
@@ -195,8 +206,8 @@ Result<Answer> solve(const Json& request) {
   out["spot_readings"] = learnt;
   out["effective_samples"] = report->effective_samples;
   out["samples"] = report->samples;
-  out["target_depth_metres"] = edge->pace.target_depth_metres;
-  out["depth_reached_metres"] = report->depth_reached_metres;
+  out["target_depth_metres"] = edge->depth_metres();
+  out["depth_reached_metres"] = report->depth_reached_metres / edge->depth_factor;
   out["lethal_metres"] = report->lethal_metres;
   out["reason"] =
       enough ? treated_reason(*report, length)
@@ -215,6 +226,7 @@ Result<Answer> solve(const Json& request) {
   }
   out["harm"] = worst_harm;
   out["redo"] = redo_json(*report);
+  if (edge->bound) spare_short(*edge, out);
   answer.result = std::move(out);
   return answer;
 }

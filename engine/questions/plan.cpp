@@ -93,6 +93,9 @@ std::string opening_of(const std::string& code) {
     return "too deep for steam at any steady pace; open the edge, or another method";
   if (code == "shape_not_modelled")
     return "no honest model of the shape yet; steam by the practice of the trade, not proven";
+  if (code == "bound_not_lethal")
+    return "a crack or a cord where only a figure on the safe side is known, and it does not reach the dose; "
+           "lay the place open, or steam it slowly by the practice of the trade and count it as not proven";
   if (code == "barred_finish") return "the finish is not steamed; another method";
   return "see the reason of the edge";
 }
@@ -260,7 +263,7 @@ Result<Answer> solve(const Json& request) {
       "{} of {} edges have a pace ({:.1f} of {:.1f} m); at these paces they take {:.0f} minutes of steaming.",
       with_window, count, length_with_window, length, seconds / 60);
   out["closed_by"] = closed_by(out);
-  answer.data_keys = {"coverings/1", "damage_limits/1", "dimensions/1",    "edge_kinds/1",
+  answer.data_keys = {"coverings/1", "damage_limits/1", "dimensions/1",    "edge_kinds/2",
                       "materials/1", "mortality/1",     "where_bugs_sit/1"};
   return answer;
 }

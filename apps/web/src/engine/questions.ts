@@ -1556,7 +1556,7 @@ export type PaceRequest = {
   /** An edge, as furniture gives it in `treat`. */
   edge: {
     /** What kind of edge. */
-    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap";
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading";
     /** What covers it. */
     covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
     /** What lies behind the covering. Default "batting_foam". */
@@ -1635,6 +1635,17 @@ export type PaceAnswer = {
     /** A sentence for people. */
     text: string;
   } | null;
+  /** The shape of the edge; absent where the layers were given. */
+  shape?: {
+    /** How the edge is modelled. */
+    family: "flat_stack" | "fold" | "cylinder" | "crack" | "void" | "none";
+    /** The place is at least as warm as computed; never proof of too cold. */
+    bound: boolean;
+    /** In words. */
+    text: string;
+    /** Places of such an edge that the figure says nothing about. */
+    not_covered: string | null;
+  };
   /** Alternatives, looked at with a smaller ensemble, when there is no window. */
   tried: {
     /** Towel. */
@@ -3353,6 +3364,17 @@ export type PlanAnswer = {
       /** A sentence for people. */
       text: string;
     } | null;
+    /** The shape of the edge; absent where the layers were given. */
+    shape?: {
+      /** How the edge is modelled. */
+      family: "flat_stack" | "fold" | "cylinder" | "crack" | "void" | "none";
+      /** The place is at least as warm as computed; never proof of too cold. */
+      bound: boolean;
+      /** In words. */
+      text: string;
+      /** Places of such an edge that the figure says nothing about. */
+      not_covered: string | null;
+    };
     /** Alternatives, looked at with a smaller ensemble, when there is no window. */
     tried: {
       /** Towel. */
