@@ -11,7 +11,7 @@
 namespace lastegg {
 namespace {
 
-Result<Json> furniture(const std::string& kind) {
+Result<Json> furniture_answer(const std::string& kind) {
   const Question& question = furniture_question();
   return read(question.request, Json{{"item", kind}})
       .and_then([&](const Json& request) { return question.solve(request); })
@@ -28,17 +28,17 @@ Result<Json> pace_of(const Json& treat) {
 
 }  // namespace
 
-TEST(catalogue_pace, every_kind_of_edge_is_known_to_the_pace) {
+TEST(CataloguePace, EveryKindOfEdgeIsKnownToThePace) {
   for (const auto& kind : furniture::k_edge_kinds) {
     EXPECT_TRUE(find_edge_kind(kind.name).has_value()) << kind.name;
   }
 }
 
-TEST(catalogue_pace, every_edge_of_every_item_is_read_as_an_edge_of_the_pace) {
+TEST(CataloguePace, EveryEdgeOfEveryItemIsReadAsAnEdgeOfThePace) {
   const Shape shape = edge_shape();
   std::set<std::string> treats;
   for (const furniture::Kind& kind : furniture::catalogue()) {
-    const auto item = furniture(kind.name);
+    const auto item = furniture_answer(kind.name);
     ASSERT_TRUE(item.has_value()) << kind.name;
     for (const Json& edge : item->at("edges")) {
       if (!treats.insert(edge.at("treat").dump()).second) continue;
@@ -49,8 +49,8 @@ TEST(catalogue_pace, every_edge_of_every_item_is_read_as_an_edge_of_the_pace) {
   EXPECT_GT(treats.size(), 30U);
 }
 
-TEST(catalogue_pace, an_outlet_plate_is_barred_and_has_no_pace) {
-  const auto item = furniture("socket_plate");
+TEST(CataloguePace, AnOutletPlateIsBarredAndHasNoPace) {
+  const auto item = furniture_answer("socket_plate");
   ASSERT_TRUE(item.has_value());
   const auto pace = pace_of(item->at("edges")[0].at("treat"));
   ASSERT_TRUE(pace.has_value()) << pace.error().message;
@@ -59,8 +59,8 @@ TEST(catalogue_pace, an_outlet_plate_is_barred_and_has_no_pace) {
   EXPECT_TRUE(pace->at("recommended_metres_per_second").is_null());
 }
 
-TEST(catalogue_pace, a_heap_has_no_pace_and_is_not_proven) {
-  const auto item = furniture("clutter");
+TEST(CataloguePace, AHeapHasNoPaceAndIsNotProven) {
+  const auto item = furniture_answer("clutter");
   ASSERT_TRUE(item.has_value());
   const auto pace = pace_of(item->at("edges")[0].at("treat"));
   ASSERT_TRUE(pace.has_value()) << pace.error().message;

@@ -87,7 +87,7 @@ Shape edge_shape() {
                     "batting_foam"),
        optional("finish", text("a finish of wood as furniture names it, or a key of the damage limits")),
        with_default("hidden_spot", hidden_spot_shape(), "not_tried"),
-       optional("water_drop", water_drop_shape()),
+       optional("hidden_spot_seconds", hidden_spot_seconds()), optional("water_drop", water_drop_shape()),
        optional("stack", stack_shape("the layers themselves, if known; then target_depth_metres too")),
        optional("target_depth_metres",
                 number(Unit::metre, "deepest place where an egg may lie").above(0).at_most(0.2)),
@@ -121,7 +121,8 @@ Result<EdgeProblem> read_edge(const PaceBasis& basis, const Json& edge, const Ed
   auto named_finish = text_if(edge, "finish");
   // Hard parts alone: what covers the rest of the item says nothing about them.
   if (!named_finish && is_bare(*kind) && !has(edge, "stack")) named_finish = "unknown";
-  auto finish = finish_of(*covering, named_finish, read_hidden_spot(text_of(edge, "hidden_spot")));
+  auto finish = finish_of(*covering, named_finish, read_hidden_spot(text_of(edge, "hidden_spot")),
+                          number_if(edge, "hidden_spot_seconds"));
   if (!finish) {
     Error error = finish.error();
     error.where = where + "/finish";

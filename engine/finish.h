@@ -21,6 +21,7 @@ struct Finish {
   double seconds_allowed = 0;
   std::vector<DamageLimit> limits;  ///< what this rests on, the decisive one first
   HiddenSpot hidden_spot = HiddenSpot::not_tried;
+  std::optional<double> held_seconds;  ///< for which the head stood on the hidden spot and left no mark
 
   /// Whether steaming is out of the question: a barred finish, or a hidden spot that was marked.
   bool barred() const { return is_barred(action) || hidden_spot == HiddenSpot::marked; }
@@ -30,14 +31,17 @@ struct Finish {
 
 /// The finish of a covering, or the one that was named: a finish of wood as furniture names it, or a key
 /// of the damage limits. A hidden spot that was unharmed settles what was unknown; it never lifts a bar.
+/// Where the head was held still on it, the surface was above its limit for nearly all of that time: so long
+/// a dwell is then known to be borne, in place of an estimate that is shorter.
 /// Errors:  not_found for an unknown name.
 /// Checked: engine/finish_unit_test.cpp
 Result<Finish> finish_of(const Covering& covering, const std::optional<std::string>& named,
-                         HiddenSpot hidden_spot);
+                         HiddenSpot hidden_spot, std::optional<double> held_seconds = std::nullopt);
 
 /// Field of an edge with which a trial on a hidden spot is told, and its reading.
 Shape hidden_spot_shape();
 HiddenSpot read_hidden_spot(const std::string& word);
+Shape hidden_spot_seconds();
 
 /// A finish in an answer, with the source of each limit.
 Shape finish_shape();

@@ -23,6 +23,24 @@ TEST(Finish, UnknownAsksForAHiddenSpotAndTheSpotSettlesIt) {
   EXPECT_TRUE(marked.barred());
 }
 
+TEST(Finish, AHeldHeadReplacesAShorterEstimateAndNothingElse) {
+  const auto polyester = find_covering("polyester");
+  ASSERT_TRUE(polyester);
+  const auto untried = finish_of(*polyester, std::nullopt, HiddenSpot::not_tried);
+  const auto held = finish_of(*polyester, std::nullopt, HiddenSpot::not_tried, 40.0);
+  const auto brief = finish_of(*polyester, std::nullopt, HiddenSpot::not_tried, 5.0);
+  const auto marked = finish_of(*polyester, std::nullopt, HiddenSpot::marked, 40.0);
+  ASSERT_TRUE(untried && held && brief && marked);
+  EXPECT_GT(held->seconds_allowed, untried->seconds_allowed);
+  EXPECT_LT(held->seconds_allowed, 40) << "the surface was not above its limit from the first moment";
+  EXPECT_EQ(held->surface_celsius, untried->surface_celsius);
+  EXPECT_EQ(brief->seconds_allowed, untried->seconds_allowed);
+  EXPECT_TRUE(marked->barred());
+  const auto leather = find_covering("leather");
+  ASSERT_TRUE(leather);
+  EXPECT_TRUE(finish_of(*leather, std::nullopt, HiddenSpot::not_tried, 40.0)->barred());
+}
+
 TEST(Finish, AHiddenSpotNeverLiftsABar) {
   EXPECT_TRUE(finish_named("leather", std::nullopt, HiddenSpot::unharmed).barred());
   EXPECT_TRUE(finish_named("polyester", "shellac", HiddenSpot::unharmed).barred());

@@ -24,6 +24,7 @@ START_CELSIUS = 21
 
 # A hidden-spot test, invented: water that left no mark on the covering.
 WETTING_LIMIT_GRAMS_PER_M2 = 110
+HIDDEN_SPOT_SECONDS = 40  # invented: the head held on the back of the skirt, no mark after drying
 
 # (layers over the tip, pace as typed, pace in m/s, highest temperature in C): invented.
 READINGS = [
@@ -52,10 +53,10 @@ def statements():
                               "outline": {"x_metres": 4.6, "y_metres": 0, "width_metres": 3.4, "depth_metres": 3.9}}
     yield "item/1", SOFA, {"title": "Sofa under the window", "kind": "sofa", "seats": 3, "covering": "polyester", "room": subject(LIVING_ROOM),
                            "place": {"x_metres": 2.3, "y_metres": 0.7, "turn_degrees": 0},
-                           "wetting_limit_grams_per_m2": WETTING_LIMIT_GRAMS_PER_M2}
+                           "wetting_limit_grams_per_m2": WETTING_LIMIT_GRAMS_PER_M2, "hidden_spot_seconds": HIDDEN_SPOT_SECONDS}
     yield "item/1", MATTRESS, {"title": "Queen mattress", "kind": "mattress", "size": "queen", "covering": "polyester",
                                "room": subject(BEDROOM), "place": {"x_metres": 1.7, "y_metres": 1.2, "turn_degrees": 0},
-                               "wetting_limit_grams_per_m2": WETTING_LIMIT_GRAMS_PER_M2}
+                               "wetting_limit_grams_per_m2": WETTING_LIMIT_GRAMS_PER_M2, "hidden_spot_seconds": HIDDEN_SPOT_SECONDS}
     yield "machine/1", MACHINE, {"title": "Dry steamer, 1.5 kW (invented)", "power_watts": 1500}
     yield "head/1", HEAD, {"title": "Hand head (invented)", "machine": subject(MACHINE), "length_metres": 0.08, "width_metres": 0.2}
     yield "towel/1", TOWEL, {"title": "No towel", "use": "none"}

@@ -25,7 +25,7 @@ void copy(const Json& from, Json& to, std::initializer_list<const char*> keys) {
 /// What was told of an item, as far as its kind takes it.
 Json furniture_request_of(const Json& item) {
   Json piece{{"item", item.at("kind")}};
-  copy(item, piece, {"size", "covering", "finish", "wetting_limit_grams_per_m2"});
+  copy(item, piece, {"size", "covering", "finish", "wetting_limit_grams_per_m2", "hidden_spot_seconds"});
   const furniture::Kind* kind = furniture::kind_named(item.at("kind").get<std::string>());
   if (kind == nullptr) return piece;  // the plan refuses it with its name
   const auto copy_all = [&](const auto& entries) {

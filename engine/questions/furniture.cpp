@@ -5,6 +5,7 @@
 #include <string_view>
 #include <utility>
 
+#include "engine/finish.h"
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
 #include "job/furniture/catalogue.h"
@@ -96,6 +97,7 @@ Shape request_shape() {
                       "most water the covering takes up without a mark, by a hidden-spot wetting test")
                    .at_least(5)
                    .at_most(500)));
+  fields.push_back(optional("hidden_spot_seconds", hidden_spot_seconds()));
   return object(std::move(fields), "the item; measures that are left out take usual values");
 }
 
@@ -107,7 +109,8 @@ Shape edge_shape() {
        field("fill", choice(choices_of(furniture::k_fills), "what lies under the cloth")),
        optional("finish", choice(choices_of(furniture::k_finishes),
                                  "finish of the wood or metal met there; electronics is barred")),
-       optional("wetting_limit_grams_per_m2", number(Unit::gram_per_m2, "by the wetting test of the item"))},
+       optional("wetting_limit_grams_per_m2", number(Unit::gram_per_m2, "by the wetting test of the item")),
+       optional("hidden_spot_seconds", number(Unit::second, "by the hidden spot of the item"))},
       "what lies between head and bug; handed on unchanged as `edge` of the question pace");
   return object(
       {field("id", shape::text("stable name, from build to build")), field("title", shape::text("in words")),
@@ -242,8 +245,10 @@ Result<Answer> solve(const Json& request) {
   const auto item = furniture::build_item(item_request(request));
   if (!item) return refuse(item.error());
   Answer answer{json_of(*item), {}, {furniture::furniture_dimensions()->key}};
-  if (const auto wetting = number_if(request, "wetting_limit_grams_per_m2")) {
-    for (Json& edge : answer.result["edges"]) edge["treat"]["wetting_limit_grams_per_m2"] = *wetting;
+  for (const char* told : {"wetting_limit_grams_per_m2", "hidden_spot_seconds"}) {
+    if (const auto value = number_if(request, told)) {
+      for (Json& edge : answer.result["edges"]) edge["treat"][told] = *value;
+    }
   }
   const bool all_given = std::all_of(item->dimensions.begin(), item->dimensions.end(),
                                      [](const auto& used) { return used.quality == "given"; });

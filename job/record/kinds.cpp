@@ -112,6 +112,8 @@ std::vector<KindRule> place_kinds() {
            of_type(Type::text, "finish", k_optional, "what is on the cloth or wood, if known"),
            number("wetting_limit_grams_per_m2", k_optional, Unit::gram_per_m2, 5, 500,
                   "water the covering took without a mark in a hidden-spot test"),
+           number("hidden_spot_seconds", k_optional, Unit::second, 1, 120,
+                  "for which the head was held on a hidden spot and left no mark"),
            object("place",
                   {number("x_metres", k_required, Unit::metre, -1000, 1000,
                           "its middle, from the room's left wall"),

@@ -76,7 +76,7 @@ class TrueSteamer {
     const FoldReading real = really(reading);
     const Stack stack = stack_of_reading(test, real);
     LanePass pass = real_pass(test, real, stack);
-    pass.pace_metres_per_second = 0.01;
+    pass.pace_metres_per_second = 0.002;
     pass.head.length_metres = pass.pace_metres_per_second * reading.hold_seconds;
     pass.head.skirt_length_metres = 0;
     LaneBatch batch = batch_of(test);

@@ -1565,6 +1565,8 @@ export type PaceRequest = {
     finish?: string;
     /** What a trial on a hidden spot of this covering or finish showed. Default "not_tried". */
     hidden_spot?: "not_tried" | "unharmed" | "marked";
+    /** For which the steaming head was held still on a hidden spot, which then dried without a mark. [seconds] [at least 1, at most 120] */
+    hidden_spot_seconds?: number | string;
     /** Check whether vapour can enter the covering at all. */
     water_drop?: {
       /** A drop of water on the face of the covering. Default "not_tried". */
@@ -2257,6 +2259,8 @@ export type AsTreatedRequest = {
     finish?: string;
     /** What a trial on a hidden spot of this covering or finish showed. Default "not_tried". */
     hidden_spot?: "not_tried" | "unharmed" | "marked";
+    /** For which the steaming head was held still on a hidden spot, which then dried without a mark. [seconds] [at least 1, at most 120] */
+    hidden_spot_seconds?: number | string;
     /** Check whether vapour can enter the covering at all. */
     water_drop?: {
       /** A drop of water on the face of the covering. Default "not_tried". */
@@ -2855,6 +2859,8 @@ export type FurnitureRequest = {
   finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
   /** Most water the covering takes up without a mark, by a hidden-spot wetting test. [grams per m2] [at least 5, at most 500] */
   wetting_limit_grams_per_m2?: number | string;
+  /** For which the steaming head was held still on a hidden spot, which then dried without a mark. [seconds] [at least 1, at most 120] */
+  hidden_spot_seconds?: number | string;
 };
 
 export type FurnitureAnswer = {
@@ -2916,6 +2922,8 @@ export type FurnitureAnswer = {
       finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown" | "electronics";
       /** By the wetting test of the item. [grams per m2] */
       wetting_limit_grams_per_m2?: number;
+      /** By the hidden spot of the item. [seconds] */
+      hidden_spot_seconds?: number;
     };
   }[];
   /** What the item was built with. */
@@ -3391,6 +3399,8 @@ export type PlanRequest = {
     finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
     /** Most water the covering takes up without a mark, by a hidden-spot wetting test. [grams per m2] [at least 5, at most 500] */
     wetting_limit_grams_per_m2?: number | string;
+    /** For which the steaming head was held still on a hidden spot, which then dried without a mark. [seconds] [at least 1, at most 120] */
+    hidden_spot_seconds?: number | string;
   }[];
   /** What an inspection found; it decides most of what matters first. [0 to 400 entries] */
   seen?: {
@@ -3878,6 +3888,8 @@ export type FoldEventsAnswer = {
       finish?: string;
       /** Water the covering took without a mark in a hidden-spot test. [grams per m2] [at least 5, at most 500] */
       wetting_limit_grams_per_m2?: number;
+      /** For which the head was held on a hidden spot and left no mark. [seconds] [at least 1, at most 120] */
+      hidden_spot_seconds?: number;
       /** Where in the room it stands. */
       place?: {
         /** Its middle, from the room's left wall. [metres] [at least -1000, at most 1000] */

@@ -3,7 +3,7 @@ import { compute } from '../engine/compute';
 import type { EngineError, Entity, Furniture, FurnitureRequest } from '../engine/shapes';
 export type { Entity } from '../engine/shapes';
 
-const k_asked_keys = ['seats', 'size', 'length_metres', 'width_metres', 'covering', 'finish', 'wetting_limit_grams_per_m2'] as const;
+const k_asked_keys = ['seats', 'size', 'length_metres', 'width_metres', 'covering', 'finish', 'wetting_limit_grams_per_m2', 'hidden_spot_seconds'] as const;
 
 export function furnitureRequest(item: Entity): FurnitureRequest {
   const request: Record<string, unknown> = { item: item.kind };
