@@ -111,6 +111,18 @@ TEST(HiddenSpot, ANewCoveringIsUnknownUntilItIsTried) {
   EXPECT_TRUE(marked.at("recommended_metres_per_second").is_null());
 }
 
+TEST(Barred, OutranksAShapeWithoutAModel) {
+  Json request = pace_request();
+  request["edge"] = {{"kind", "tuft"}, {"covering", "leather"}};
+  EXPECT_EQ(answer_of("pace", request).at("harm_at_recommended"), "barred");
+  // What furniture hands on for a cover with wiring behind it.
+  request["edge"] = {{"kind", "gap"}, {"covering", "unknown"}, {"fill", "none"}, {"finish", "electronics"}};
+  const Json answer = answer_of("pace", request);
+  EXPECT_EQ(answer.at("harm_at_recommended"), "barred");
+  EXPECT_EQ(answer.at("reason").at("code"), "barred_finish");
+  EXPECT_TRUE(answer.at("recommended_metres_per_second").is_null());
+}
+
 Json treated_request(double pace) {
   Json request = pace_request();
   request["passes"] = Json::array({{{"length_metres", 1.0}, {"seconds", 1.0 / pace}, {"at", 0}}});
@@ -150,7 +162,7 @@ TEST(AsTreated, AColdSurfaceTakesAVerdictBackAndAHotOneGrantsNone) {
 
 TEST(AsTreated, AShapeWithoutAModelIsNotProven) {
   Json request = treated_request(0.01);
-  request["edge"]["kind"] = "tuft";
+  request["edge"]["kind"] = "metal_joint";
   const Json answer = answer_of("as_treated", request);
   EXPECT_EQ(answer.at("verdict"), "not_proven");
   EXPECT_EQ(answer.at("reason").at("code"), "shape_not_modelled");

@@ -9,6 +9,7 @@
 #include "engine/after_pass.h"
 #include "engine/calibration_json.h"
 #include "engine/edge_family.h"
+#include "engine/pace_explanation.h"
 #include "engine/pace_words.h"
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
@@ -112,6 +113,14 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
   Json out = no_pace(basis, edge, "none", nullptr);
   out["effective_samples"] = report->effective_samples;
   out["samples"] = report->samples;
+  const double tested = edge.tested_here ? edge.pace.calibration.tested_depth_metres : 0;
+  if (tested > 0 && edge.pace.target_depth_metres > steam::k_trusted_depth_ratio * tested) {
+    out["beyond_test"] = {
+        {"tested_depth_metres", tested},
+        {"text", fmt::format("extrapolated: bugs may sit {:.1f} mm deep here, the deepest reading in this "
+                             "covering lay under {:.1f} mm, and the test speaks for 1.5 times that",
+                             1e3 * edge.pace.target_depth_metres, 1e3 * tested)}};
+  }
   for (const steam::AtPace& at : report->curve) out["curve"].push_back(curve_json(at));
   const auto inch = std::find_if(report->curve.begin(), report->curve.end(), [](const steam::AtPace& at) {
     return at.pace_metres_per_second == steam::k_one_inch_per_second;
@@ -123,6 +132,10 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
   out["middle_case"] = middle_case(
       problem, report->has_window() ? report->planned->pace_metres_per_second : steam::k_one_inch_per_second);
   out["limited_by"] = {{"low", low_word(report->slow_limit)}, {"high", high_word(report->fast_limit)}};
+
+  const auto gains = steam::lever_gains(problem);
+  if (!gains) return refuse(gains.error());
+  explain(words, steam::influences(problem, report->limits), *gains, out);
 
   if (!report->has_window() || !enough) {
     out["reason"] = !enough ? reason("few_effective_samples", few_samples_words(*report))

@@ -130,7 +130,7 @@ Result<EdgeProblem> read_edge(const PaceBasis& basis, const Json& edge, const Ed
   out.finish = std::move(*finish);
   out.drop = read_water_drop(edge);
   if (auto layers = read_layers(edge, *kind, where, out); !layers) return refuse(layers.error());
-  if (out.closed.is_null() && out.finish.barred()) {
+  if (out.finish.barred()) {  // outranks a shape without a model: that one may still be steamed by practice
     out.closed = reason("barred_finish", out.finish.hidden_spot == HiddenSpot::marked
                                              ? to_json(out.finish).at("text").get<std::string>()
                                              : barred_words(out.finish.title, out.finish.effect));

@@ -6,6 +6,7 @@
 #include "engine/after_pass.h"
 #include "engine/calibration_json.h"
 #include "engine/edge_family.h"
+#include "engine/pace_explanation.h"
 #include "engine/steam_shapes.h"
 
 namespace lastegg {
@@ -72,6 +73,7 @@ Json no_pace(const PaceBasis& basis, const EdgeProblem& edge, const std::string&
            {"curve", Json::array()},
            {"middle_case", nullptr},
            {"one_inch_per_second", nullptr}};
+  explain_nothing(out);
   if (!edge.family.is_null()) out["shape"] = edge.family;
   return out;
 }
@@ -129,7 +131,7 @@ std::vector<Field> pace_answer_fields() {
               field("target_celsius_quantiles", spread_shape(Unit::celsius, "peak where the eggs are")),
               field("condensate_grams_per_m2", spread_shape(Unit::gram_per_m2, "water left by the pass"))},
              "one pace");
-  return {
+  std::vector<Field> fields{
       field("basis", choice({{"fold_test", "readings of this machine, head and towel"},
                              {"prior", "no test yet: what is usual"},
                              {"head", "a head whose effect was given"}},
@@ -196,6 +198,10 @@ std::vector<Field> pace_answer_fields() {
                                            field("p90", number(Unit::metre, "target"))},
                                           "where the eggs are")
                                        .or_null()),
+      optional("beyond_test",
+               object({field("tested_depth_metres", number(Unit::metre, "deepest tip of the readings")),
+                       field("text", text("in words"))},
+                      "when the target lies deeper than 1.5 times what was tested in this covering")),
       field("effective_samples", ratio("samples that the weights leave")),
       field("samples", integer("size of the ensemble")),
       field("curve", list(one_pace, "over pace")),
@@ -209,6 +215,8 @@ std::vector<Field> pace_answer_fields() {
                     field("text", text("in words"))},
                    "for orientation: what the customary pace would do (common practice)")
                 .or_null())};
+  for (Field& explained : explanation_fields()) fields.push_back(std::move(explained));
+  return fields;
 }
 
 }  // namespace lastegg

@@ -4,7 +4,7 @@
 
 #include <utility>
 
-#include "engine/calibration_json.h"
+#include "engine/fold_test_request.h"
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 
@@ -72,10 +72,12 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
       const std::string where = tests->is_array() ? fmt::format("/fold_test/{}", i) : "/fold_test";
       const auto test = read_fold_test(list[i], where);
       if (!test) return refuse(test.error());
-      const auto fit = steam::calibrate(test->test, test->samples);
-      if (!fit) return refuse(fit.error());
-      basis.calibrations.push_back(fit->calibration);
-      basis.coverings.push_back(test->covering);
+      const auto fits = fit_coverings(*test);
+      if (!fits) return refuse(fits.error());
+      for (const FittedCovering& one : *fits) {
+        basis.calibrations.push_back(one.fit.calibration);
+        basis.coverings.push_back(one.covering);
+      }
       basis.warnings.insert(basis.warnings.end(), test->warnings.begin(), test->warnings.end());
       const Json& head = list[i].at("head");
       basis.machine = text_of(list[i], "machine");

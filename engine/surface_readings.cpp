@@ -8,9 +8,8 @@
 
 #include "engine/request_values.h"
 #include "physics/numerics/elementary.h"
-#include "physics/uncertainty/sobol.h"
 #include "physics/uncertainty/weighted.h"
-#include "treatments/treated/sample.h"
+#include "treatments/steam/drawn_edge.h"
 
 namespace lastegg {
 
@@ -73,7 +72,7 @@ Result<touch::ExpectedReading> expected_of(const steam::PaceProblem& problem, in
   steam::PassProblem pass = touch::middle_pass(problem, placed.pace);
   pass.head = drawn.head;
   pass.vapour_efficiency = drawn.vapour_efficiency;
-  const steam::Stack cloth = treated::drawn_stack(problem, static_cast<std::uint32_t>(i));
+  const steam::Stack cloth = steam::drawn_stack(problem, static_cast<std::uint32_t>(i));
   const std::size_t towels = pass.stack.size() - problem.stack.size();
   std::copy(cloth.begin(), cloth.end(), pass.stack.begin() + static_cast<std::ptrdiff_t>(towels));
   const std::vector<touch::SurfaceReading> readings{placed.reading};

@@ -16,6 +16,9 @@ const std::map<std::string, std::string> k_columns = {{"pace", "pace_metres_per_
                                                       {"seconds", "seconds"},
                                                       {"layers", "layers"},
                                                       {"peak", "peak_celsius"},
+                                                      {"kind", "kind"},
+                                                      {"hold", "hold_seconds"},
+                                                      {"covering", "covering"},
                                                       {"towel", ""}};
 
 std::string trimmed(const std::string& text) {
@@ -61,7 +64,8 @@ Result<Json> read_fold_test_table(const std::string& text) {
           return refuse_line(
               number,
               fmt::format(
-                  "there is no column \"{}\"; the columns are pace, distance, seconds, layers, peak, towel",
+                  "there is no column \"{}\"; the columns are pace, distance, seconds, layers, peak, towel, "
+                  "kind, hold, covering",
                   cell));
         }
         if (std::count(cells.begin(), cells.end(), cell) > 1)
@@ -105,7 +109,9 @@ Result<Json> read_fold_test_table(const std::string& text) {
         reading[key] = static_cast<int>(layers);
       } else if (!units.empty() && is_bare_number(cell) && !units[i].empty()) {
         reading[key] = cell + " " + units[i];
-      } else if (header[i] == "seconds" && is_bare_number(cell)) {
+      } else if (header[i] == "kind" || header[i] == "covering") {
+        reading[key] = cell;
+      } else if ((header[i] == "seconds" || header[i] == "hold") && is_bare_number(cell)) {
         reading[key] = std::strtod(cell.c_str(), nullptr);
       } else if (is_bare_number(cell)) {
         return refuse_line(number, fmt::format("{} is {} without a unit; write it as in \"25 mm/s\", \"1 "

@@ -1,4 +1,5 @@
-// A fold test that a person typed as a table: pace,distance,seconds,layers,peak,towel.
+// A fold test that a person typed as a table: pace,distance,seconds,layers,peak,towel,
+// kind,hold,covering.
 #pragma once
 
 #include <string>

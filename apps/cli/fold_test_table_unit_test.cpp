@@ -26,6 +26,20 @@ TEST(FoldTestTable, ReadsARowOfUnitsAndATowel) {
   EXPECT_EQ((*table)["towel"], "wrapped");
 }
 
+TEST(FoldTestTable, ReadsEveryKindOfReading) {
+  const auto table = read_fold_test_table(
+      "kind,pace,hold,layers,covering,peak\n,25 mm/s,,1,,70 C\nstationary,,60,1,,96 C\n"
+      "coupon,10 mm/s,,,,66 C\nunder_real_edge,12 mm/s,,2,velvet,60 C\n");
+  ASSERT_TRUE(table) << table.error().message;
+  const auto& readings = (*table)["readings"];
+  EXPECT_FALSE(readings[0].contains("kind"));
+  EXPECT_EQ(readings[1]["hold_seconds"], 60);
+  EXPECT_FALSE(readings[1].contains("pace_metres_per_second"));
+  EXPECT_EQ(readings[2]["kind"], "coupon");
+  EXPECT_FALSE(readings[2].contains("layers"));
+  EXPECT_EQ(readings[3]["covering"], "velvet");
+}
+
 TEST(FoldTestTable, RefusalsNameTheLine) {
   const auto message = [](const char* text) {
     const auto table = read_fold_test_table(text);

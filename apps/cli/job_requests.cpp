@@ -1,6 +1,9 @@
 #include "apps/cli/job_requests.h"
 
 #include <algorithm>
+#include <string>
+
+#include "job/furniture/catalogue.h"
 
 namespace lastegg::cli {
 namespace {
@@ -19,6 +22,21 @@ void copy(const Json& from, Json& to, std::initializer_list<const char*> keys) {
   }
 }
 
+/// What was told of an item, as far as its kind takes it.
+Json furniture_request_of(const Json& item) {
+  Json piece{{"item", item.at("kind")}};
+  copy(item, piece, {"size", "covering", "finish", "wetting_limit_grams_per_m2"});
+  const furniture::Kind* kind = furniture::kind_named(item.at("kind").get<std::string>());
+  if (kind == nullptr) return piece;  // the plan refuses it with its name
+  const auto copy_all = [&](const auto& entries) {
+    for (const auto& entry : entries) copy(item, piece, {entry.key.c_str()});
+  };
+  copy_all(kind->measures);
+  copy_all(kind->counts);
+  copy_all(kind->options);
+  return piece;
+}
+
 Json fold_test_of(const Json& test, const Json& state) {
   const Json& kit = state.at("kit");
   Json out;
@@ -34,7 +52,14 @@ Json fold_test_of(const Json& test, const Json& state) {
     out["head"] = named;
   }
   if (towel != nullptr) out["towel"] = towel->value("use", "none");
-  if (probe != nullptr) out["probe"] = {{"time_constant_seconds", probe->at("time_constant_seconds")}};
+  if (probe != nullptr) {
+    Json lag = Json::object();
+    if (probe->contains("dip") && probe->at("dip").is_object())
+      copy(*probe, lag, {"dip"});
+    else
+      copy(*probe, lag, {"time_constant_seconds"});
+    if (!lag.empty()) out["probe"] = lag;
+  }
   for (const char* owner : {"job", "dwelling"}) {
     if (state.contains(owner) && state.at(owner).is_object())
       copy(state.at(owner), out, {"elevation_metres"});
@@ -47,9 +72,12 @@ Json fold_test_of(const Json& test, const Json& state) {
     Json row;
     if (reading.contains("pace_metres_per_second"))
       copy(reading, row, {"pace_metres_per_second"});
+    else if (reading.contains("hold_seconds"))
+      copy(reading, row, {"hold_seconds"});
     else
       copy(reading, row, {"distance_metres", "seconds"});
-    copy(reading, row, {"layers", "peak_celsius"});
+    copy(reading, row, {"kind", "covering", "peak_celsius"});
+    if (reading.value("kind", "pass") != "coupon") copy(reading, row, {"layers"});
     out["readings"].push_back(std::move(row));
   }
   return out;
@@ -61,11 +89,7 @@ Result<Json> plan_request_of(const Json& state) {
   Json request;
   request["items"] = Json::array();
   for (const Json& item : state.at("items")) {
-    Json piece{{"item", item.at("kind")}};
-    copy(item, piece,
-         {"seats", "size", "length_metres", "width_metres", "covering", "finish",
-          "wetting_limit_grams_per_m2"});
-    request["items"].push_back(std::move(piece));
+    request["items"].push_back(furniture_request_of(item));
   }
   if (request["items"].empty()) {
     return refuse({ErrorKind::bad_input, "the job has no items yet; a plan needs at least one", "/items", "0",

@@ -1,34 +1,22 @@
-// Question `furniture`: a sofa or a mattress with its faces and every edge that a head runs along.
-#include <fmt/format.h>
-
+// Question `furniture`: an item of the catalogue with its faces and every edge that a head runs along.
 #include <algorithm>
 #include <array>
+#include <map>
 #include <string_view>
+#include <utility>
 
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
+#include "job/furniture/catalogue.h"
 #include "job/furniture/dimensions.h"
-#include "job/furniture/mattress.h"
-#include "job/furniture/sofa.h"
 
 namespace lastegg {
 namespace {
 
 using namespace shape;
 
-constexpr std::array k_sofa_keys = {"seats",
-                                    "depth_metres",
-                                    "height_metres",
-                                    "skirted",
-                                    "seat_height_metres",
-                                    "arm_height_metres",
-                                    "tufted",
-                                    "arm_width_metres",
-                                    "leg_height_metres",
-                                    "finish",
-                                    "seat_cushion_thickness_metres",
-                                    "back_cushion_thickness_metres"};
-constexpr std::array k_mattress_keys = {"size", "length_metres", "thickness_metres", "base_height_metres"};
+constexpr double k_longest_metres = 20;
+constexpr double k_most_of_a_count = 12;
 
 template <class Word, std::size_t count>
 std::vector<Choice> choices_of(const std::array<furniture::Meaning<Word>, count>& list) {
@@ -45,42 +33,70 @@ std::vector<Choice> size_choices() {
   return choices;
 }
 
-/// A measure that may be left out; the limits are those of the data file, told again with the place when
-/// passed.
-Field measure(std::string key, std::string text) {
-  return optional(std::move(key), number(Unit::metre, std::move(text)).at_least(0).at_most(10));
+/// Electronics is told by the catalogue alone.
+std::vector<Choice> finishes_that_can_be_told() {
+  std::vector<Choice> choices = choices_of(furniture::k_finishes);
+  std::erase_if(choices, [](const Choice& choice) { return choice.word == "electronics"; });
+  return choices;
 }
 
+std::vector<Choice> kind_choices() {
+  std::vector<Choice> choices;
+  for (const furniture::Kind& kind : furniture::catalogue()) choices.push_back({kind.name, kind.title});
+  return choices;
+}
+
+/// What a key means, with the kinds that take it: "seats side by side (sofa, sofa_bed)".
+template <class List>
+std::vector<std::pair<std::string, std::string>> keys_of(List furniture::Kind::* list) {
+  std::vector<std::pair<std::string, std::string>> keys;  // key and text, in the order of the catalogue
+  std::map<std::string, std::vector<std::pair<std::string, std::string>>> meanings;
+  for (const furniture::Kind& kind : furniture::catalogue()) {
+    for (const auto& entry : kind.*list) {
+      auto& texts = meanings[entry.key];
+      if (texts.empty()) keys.emplace_back(entry.key, "");
+      const auto known = std::find_if(texts.begin(), texts.end(),
+                                      [&](const auto& text) { return text.first == entry.text; });
+      if (known == texts.end()) {
+        texts.emplace_back(entry.text, kind.name);
+      } else {
+        known->second += ", " + kind.name;
+      }
+    }
+  }
+  for (auto& [key, text] : keys) {
+    for (const auto& [meaning, kinds] : meanings.at(key)) {
+      text += (text.empty() ? "" : "; ") + meaning + " (" + kinds + ")";
+    }
+  }
+  return keys;
+}
+
+/// Every key that some kind takes; the limits are those of the data file, told again with the place when
+/// passed.
 Shape request_shape() {
-  return object(
-      {field("item", choice({{"sofa", "a sofa with loose seat and back cushions, one to four seats"},
-                             {"mattress", "a mattress on its base"}},
-                            "kind of furniture")),
-       optional("seats", integer("sofa: seats, three if left out").at_least(1).at_most(4)),
-       optional("size", choice(size_choices(), "mattress: named size, queen if left out")),
-       measure("width_metres", "over the arms of a sofa, across a mattress; wins over size"),
-       measure("length_metres", "mattress: foot to head; wins over size"),
-       measure("depth_metres", "sofa: front to back"),
-       measure("height_metres", "sofa: floor to the top of the back cushions"),
-       measure("seat_height_metres", "sofa: floor to the top of the seat cushions"),
-       measure("arm_height_metres", "sofa: floor to the top of the arms"),
-       measure("arm_width_metres", "sofa: one arm"),
-       measure("leg_height_metres", "sofa: floor to the underside"),
-       measure("seat_cushion_thickness_metres", "sofa: boxing of the seat cushions"),
-       measure("back_cushion_thickness_metres", "sofa: boxing of the back cushions"),
-       measure("thickness_metres", "mattress"),
-       measure("base_height_metres", "mattress: floor to its underside; 0 lies on the floor"),
-       optional("skirted", flag("sofa: a skirt hangs to the floor")),
-       optional("tufted", flag("sofa: rows of buttons on the back cushions")),
-       optional("covering", choice(choices_of(furniture::k_coverings),
-                                   "cloth; unknown for a sofa and mattress_tick for a mattress if left out")),
-       optional("finish", choice(choices_of(furniture::k_finishes), "sofa: finish of the wooden legs")),
-       optional("wetting_limit_grams_per_m2",
-                number(Unit::gram_per_m2,
-                       "most water the covering takes up without a mark, by a hidden-spot wetting test")
-                    .at_least(5)
-                    .at_most(500))},
-      "the piece of furniture; measures that are left out take usual values");
+  std::vector<Field> fields = {field("item", choice(kind_choices(), "kind of item"))};
+  fields.push_back(optional(
+      "size", choice(size_choices(), "beds: named mattress size; the kind's usual one if left out")));
+  for (const auto& [key, text] : keys_of(&furniture::Kind::measures)) {
+    fields.push_back(optional(key, number(Unit::metre, text).at_least(0).at_most(k_longest_metres)));
+  }
+  for (const auto& [key, text] : keys_of(&furniture::Kind::counts)) {
+    fields.push_back(optional(key, integer(text).at_least(1).at_most(k_most_of_a_count)));
+  }
+  for (const auto& [key, text] : keys_of(&furniture::Kind::options))
+    fields.push_back(optional(key, flag(text)));
+  fields.push_back(optional("covering", choice(choices_of(furniture::k_coverings),
+                                               "cloth; mattress_tick for mattresses and bases, unknown for "
+                                               "everything else if left out")));
+  fields.push_back(optional("finish", choice(finishes_that_can_be_told(), "finish of its wood or metal")));
+  fields.push_back(
+      optional("wetting_limit_grams_per_m2",
+               number(Unit::gram_per_m2,
+                      "most water the covering takes up without a mark, by a hidden-spot wetting test")
+                   .at_least(5)
+                   .at_most(500)));
+  return object(std::move(fields), "the item; measures that are left out take usual values");
 }
 
 Shape edge_shape() {
@@ -89,7 +105,8 @@ Shape edge_shape() {
       {field("kind", choice(choices_of(furniture::k_edge_kinds), "kind of edge")),
        field("covering", choice(choices_of(furniture::k_coverings), "cloth over it")),
        field("fill", choice(choices_of(furniture::k_fills), "what lies under the cloth")),
-       optional("finish", choice(choices_of(furniture::k_finishes), "finish of the wood met there")),
+       optional("finish", choice(choices_of(furniture::k_finishes),
+                                 "finish of the wood or metal met there; electronics is barred")),
        optional("wetting_limit_grams_per_m2", number(Unit::gram_per_m2, "by the wetting test of the item"))},
       "what lies between head and bug; handed on unchanged as `edge` of the question pace");
   return object(
@@ -133,7 +150,11 @@ Shape answer_shape() {
                                         field("quality", shape::text("given, handbook, practice, estimate, "
                                                                      "from memory"))},
                                        "a measure"),
-                                "what the item was built with"))},
+                                "what the item was built with")),
+       field("cautions", list(object({field("text", shape::text("what to know before it is worked on")),
+                                      field("source", shape::text("where it comes from"))},
+                                     "a caution"),
+                              "to be shown with the item"))},
       "the item");
 }
 
@@ -182,72 +203,43 @@ Json json_of(const furniture::Item& item) {
                           {"source", used.source},
                           {"quality", used.quality}});
   }
+  Json cautions = Json::array();
+  for (const furniture::Caution& caution : item.cautions) {
+    cautions.push_back({{"text", caution.text}, {"source", caution.source}});
+  }
   return {{"item", item.kind},
           {"title", item.title},
           {"vertices_metres", std::move(vertices)},
           {"faces", std::move(faces)},
           {"parts", std::move(parts)},
           {"edges", std::move(edges)},
-          {"dimensions", std::move(dimensions)}};
+          {"dimensions", std::move(dimensions)},
+          {"cautions", std::move(cautions)}};
 }
 
-/// Refuses a key that belongs to the other kind of item.
-template <std::size_t count>
-std::optional<Error> misplaced(const Json& request, const std::array<const char*, count>& foreign,
-                               std::string_view item) {
-  for (const char* key : foreign) {
-    if (!has(request, key)) continue;
-    Error error;
-    error.kind = ErrorKind::bad_input;
-    error.message = fmt::format("'{}' does not belong to a {}", key, item);
-    error.where = fmt::format("/{}", key);
-    error.value = request.at(key).dump();
-    return error;
+/// The request as the catalogue takes it. A key that does not belong to the kind is refused there.
+furniture::ItemRequest item_request(const Json& request) {
+  furniture::ItemRequest item;
+  item.kind = text_of(request, "item");
+  for (const furniture::Kind& kind : furniture::catalogue()) {
+    for (const furniture::Measure& measure : kind.measures) {
+      if (const auto given = number_if(request, measure.key)) item.measures[measure.key] = *given;
+    }
+    for (const furniture::Count& count : kind.counts) {
+      if (has(request, count.key)) item.counts[count.key] = request.at(count.key).get<int>();
+    }
+    for (const furniture::Option& option : kind.options) {
+      if (has(request, option.key) && request.at(option.key).get<bool>()) item.options.insert(option.key);
+    }
   }
-  return std::nullopt;
-}
-
-furniture::Covering covering_in(const Json& request, furniture::Covering fallback) {
-  const auto word = text_if(request, "covering");
-  return word ? furniture::covering_named(*word).value_or(furniture::Covering::unknown) : fallback;
-}
-
-Result<furniture::Item> sofa_from(const Json& request) {
-  if (auto error = misplaced(request, k_mattress_keys, "sofa")) return refuse(*std::move(error));
-  furniture::SofaRequest sofa;
-  if (has(request, "seats")) sofa.seats = request.at("seats").get<int>();
-  sofa.width_metres = number_if(request, "width_metres");
-  sofa.depth_metres = number_if(request, "depth_metres");
-  sofa.height_metres = number_if(request, "height_metres");
-  sofa.seat_height_metres = number_if(request, "seat_height_metres");
-  sofa.arm_height_metres = number_if(request, "arm_height_metres");
-  sofa.arm_width_metres = number_if(request, "arm_width_metres");
-  sofa.leg_height_metres = number_if(request, "leg_height_metres");
-  sofa.seat_cushion_thickness_metres = number_if(request, "seat_cushion_thickness_metres");
-  sofa.back_cushion_thickness_metres = number_if(request, "back_cushion_thickness_metres");
-  sofa.skirted = has(request, "skirted") && request.at("skirted").get<bool>();
-  sofa.tufted = has(request, "tufted") && request.at("tufted").get<bool>();
-  sofa.covering = covering_in(request, furniture::Covering::unknown);
-  if (const auto finish = text_if(request, "finish")) {
-    sofa.leg_finish = furniture::finish_named(*finish).value_or(furniture::Finish::unknown);
-  }
-  return furniture::build_sofa(sofa);
-}
-
-Result<furniture::Item> mattress_from(const Json& request) {
-  if (auto error = misplaced(request, k_sofa_keys, "mattress")) return refuse(*std::move(error));
-  furniture::MattressRequest mattress;
-  mattress.size = text_if(request, "size").value_or(mattress.size);
-  mattress.width_metres = number_if(request, "width_metres");
-  mattress.length_metres = number_if(request, "length_metres");
-  mattress.thickness_metres = number_if(request, "thickness_metres");
-  mattress.base_height_metres = number_if(request, "base_height_metres");
-  mattress.covering = covering_in(request, furniture::Covering::mattress_tick);
-  return furniture::build_mattress(mattress);
+  item.size = text_if(request, "size");
+  if (const auto word = text_if(request, "covering")) item.covering = furniture::covering_named(*word);
+  if (const auto word = text_if(request, "finish")) item.finish = furniture::finish_named(*word);
+  return item;
 }
 
 Result<Answer> solve(const Json& request) {
-  const auto item = text_of(request, "item") == "sofa" ? sofa_from(request) : mattress_from(request);
+  const auto item = furniture::build_item(item_request(request));
   if (!item) return refuse(item.error());
   Answer answer{json_of(*item), {}, {furniture::furniture_dimensions()->key}};
   if (const auto wetting = number_if(request, "wetting_limit_grams_per_m2")) {
@@ -267,9 +259,10 @@ Result<Answer> solve(const Json& request) {
 }  // namespace
 
 const Question& furniture_question() {
-  static const Question question = {
-      "furniture", "A sofa or a mattress in three dimensions, with every edge that a steam head runs along.",
-      request_shape(), answer_shape(), &solve};
+  static const Question question = {"furniture",
+                                    "A piece of furniture or a part of a room in three dimensions, with "
+                                    "every edge that a steam head runs along.",
+                                    request_shape(), answer_shape(), &solve};
   return question;
 }
 

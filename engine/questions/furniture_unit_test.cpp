@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <fstream>
 #include <set>
 #include <sstream>
@@ -7,6 +8,7 @@
 #include "engine/ask.h"
 #include "engine/document.h"
 #include "engine/questions/questions.h"
+#include "job/furniture/catalogue.h"
 
 namespace lastegg {
 namespace {
@@ -40,6 +42,59 @@ TEST(furniture_question, the_example_is_answered_in_the_stated_shape) {
   EXPECT_EQ(answer->data_keys, std::vector<std::string>{"furniture_dimensions/1"});
   ASSERT_EQ(answer->warnings.size(), 1U);
   EXPECT_EQ(answer->warnings[0].code, "usual_dimensions");
+}
+
+TEST(furniture_question, every_kind_of_the_catalogue_is_answered_in_the_stated_shape) {
+  for (const furniture::Kind& kind : furniture::catalogue()) {
+    const std::string request = R"({"item":")" + kind.name + R"("})";
+    const auto answer = answer_to(request);
+    ASSERT_TRUE(answer.has_value()) << request << answer.error().message;
+    const auto checked = check_answer(furniture_question(), answer->result);
+    EXPECT_TRUE(checked.has_value()) << request << checked.error().message << checked.error().where;
+    EXPECT_EQ(answer->result.at("item"), kind.name);
+  }
+}
+
+TEST(furniture_question, every_key_of_every_kind_is_read) {
+  for (const furniture::Kind& kind : furniture::catalogue()) {
+    Json request = {{"item", kind.name}};
+    for (const furniture::Count& count : kind.counts) request[count.key] = count.usual;
+    for (const furniture::Option& option : kind.options) request[option.key] = true;
+    if (kind.usual_covering) request["covering"] = "wool";
+    if (kind.finished) request["finish"] = "wax";
+    if (!kind.usual_size.empty()) request["size"] = kind.usual_size;
+    const auto usual = answer_to(request.dump());
+    ASSERT_TRUE(usual.has_value()) << request << usual.error().message;
+    std::set<std::string> treated;
+    for (const Json& edge : usual->result.at("edges")) treated.insert(edge.at("treat").dump());
+    const auto told = [&](const char* word) {
+      return std::any_of(treated.begin(), treated.end(),
+                         [&](const std::string& t) { return t.find(word) != std::string::npos; });
+    };
+    EXPECT_EQ(told("wool"), kind.usual_covering.has_value()) << kind.name;
+    EXPECT_EQ(told("wax"), kind.finished) << kind.name;
+    for (const furniture::Measure& measure : kind.measures) {
+      Json measured = request;
+      measured[measure.key] = 20.5;
+      EXPECT_EQ(refusal_of(measured.dump()).where, "/" + measure.key) << kind.name;
+    }
+  }
+}
+
+TEST(furniture_question, a_covering_that_is_not_known_is_let_pass_where_there_is_none) {
+  EXPECT_TRUE(answer_to(R"({"item":"bookcase","covering":"unknown"})").has_value());
+  EXPECT_EQ(refusal_of(R"({"item":"bookcase","covering":"wool"})").where, "/covering");
+  EXPECT_EQ(refusal_of(R"({"item":"bookcase","finish":"electronics"})").where, "/finish");
+}
+
+TEST(furniture_question, cautions_are_handed_on) {
+  const auto answer = answer_to(R"({"item":"hospital_bed"})");
+  ASSERT_TRUE(answer.has_value());
+  ASSERT_FALSE(answer->result.at("cautions").empty());
+  for (const Json& caution : answer->result.at("cautions")) {
+    EXPECT_EQ(caution.at("source"), "common practice, no source");
+  }
+  EXPECT_TRUE(answer_to(R"({"item":"sofa"})")->result.at("cautions").empty());
 }
 
 TEST(furniture_question, every_kind_and_size_is_answered_in_the_stated_shape) {
@@ -94,7 +149,34 @@ TEST(furniture_question, refusals_name_value_limit_unit_and_place) {
   EXPECT_EQ(refusal_of(R"({"item":"mattress","seats":3})").where, "/seats");
   EXPECT_EQ(refusal_of(R"({"item":"mattress","finish":"wax"})").where, "/finish");
   EXPECT_EQ(refusal_of(R"({"item":"sofa","size":"queen"})").where, "/size");
-  EXPECT_EQ(refusal_of(R"({"item":"bookcase"})").where, "/item");
+  EXPECT_EQ(refusal_of(R"({"item":"aquarium"})").where, "/item");
+  error = refusal_of(R"({"item":"bookcase","shelves":9})");
+  EXPECT_EQ(error.where, "/shelves");
+  EXPECT_EQ(error.value, "9");
+  EXPECT_EQ(error.limit, "8");
+}
+
+TEST(catalogue_question, each_kind_it_lists_can_be_asked_for_within_the_limits_it_gives) {
+  const Question& question = catalogue_question();
+  const auto answer = read(question.request, Json::object()).and_then([&](const Json& request) {
+    return question.solve(request);
+  });
+  ASSERT_TRUE(answer.has_value());
+  EXPECT_TRUE(check_answer(question, answer->result).has_value());
+  EXPECT_EQ(answer->result.at("kinds").size(), furniture::catalogue().size());
+  for (const Json& kind : answer->result.at("kinds")) {
+    for (const Json& measure : kind.at("measures")) {
+      const double above = measure.at("highest_metres").get<double>() * 1.01 + 0.001;
+      const std::string key = measure.at("key").get<std::string>();
+      const Json request = {{"item", kind.at("item")}, {key, above}};
+      EXPECT_EQ(refusal_of(request.dump()).where, "/" + key) << kind.at("item");
+    }
+  }
+  const auto seats = read(question.request, Json{{"group", "seat"}}).and_then([&](const Json& request) {
+    return question.solve(request);
+  });
+  ASSERT_TRUE(seats.has_value());
+  for (const Json& kind : seats->result.at("kinds")) EXPECT_EQ(kind.at("group"), "seat");
 }
 
 }  // namespace lastegg

@@ -16,6 +16,7 @@ const Question& pace_question();
 const Question& as_treated_question();
 const Question& boiler_question();
 const Question& jet_question();
+const Question& catalogue_question();
 const Question& furniture_question();
 const Question& plan_question();
 const Question& fold_events_question();

@@ -135,6 +135,18 @@ Result<DimensionTable> read_dimensions(std::string_view text) {
   return table;
 }
 
+Error unknown_size(const DimensionTable& table, const std::string& size) {
+  Error error;
+  error.kind = ErrorKind::not_found;
+  error.where = "/size";
+  error.value = size;
+  for (const MattressSize& known : table.mattress_sizes) {
+    error.limit += (error.limit.empty() ? "" : ", ") + known.name;
+  }
+  error.message = fmt::format("There is no mattress size '{}'; known are {}", size, error.limit);
+  return error;
+}
+
 const Result<DimensionTable>& furniture_dimensions() {
   static const Result<DimensionTable> table = read_dimensions(embedded::job_furniture_data_dimensions_json);
   return table;
@@ -147,24 +159,33 @@ double Measuring::take(std::string_view name, std::string_view key, std::optiona
     refuse_with(broken(name, "missing"));
     return 1.0;
   }
-  if (given) {
-    require(fmt::format("'{}'", key), key, *given, found->lowest, found->highest);
-  }
-  const double value = given.value_or(found->value);
+  const bool refused =
+      given && !require(fmt::format("'{}'", key), key, *given, found->lowest, found->highest);
+  const double value = refused ? found->value : given.value_or(found->value);
   if (found->unit == "m") {
-    used_.push_back({found->name, value, given ? "given in the request" : found->source,
-                     given ? "given" : found->quality});
+    note({found->name, value, given ? "given in the request" : found->source,
+          given ? "given" : found->quality});
   }
   return value;
+}
+
+double Measuring::take_known(std::string_view name, double value, const MattressSize& size) {
+  note({std::string(name), value, size.source, size.quality});
+  return value;
+}
+
+void Measuring::note(UsedDimension dimension) {
+  const auto known = [&](const UsedDimension& other) { return other.name == dimension.name; };
+  if (std::none_of(used_.begin(), used_.end(), known)) used_.push_back(std::move(dimension));
 }
 
 void Measuring::refuse_with(Error error) {
   if (!refusal_) refusal_ = std::move(error);
 }
 
-void Measuring::require(std::string_view what, std::string_view key, double value, double lowest,
+bool Measuring::require(std::string_view what, std::string_view key, double value, double lowest,
                         double highest) {
-  if (value >= lowest && value <= highest) return;
+  if (value >= lowest && value <= highest) return true;
   const bool low = value < lowest;
   Error error;
   error.kind = ErrorKind::bad_input;
@@ -175,6 +196,7 @@ void Measuring::require(std::string_view what, std::string_view key, double valu
   error.message = fmt::format("{} is {} m, {} the limit of {} m", what, error.value, low ? "below" : "above",
                               error.limit);
   refuse_with(std::move(error));
+  return false;
 }
 
 }  // namespace lastegg::furniture

@@ -33,6 +33,11 @@ struct MattressSize {
   std::string quality;
 };
 
+struct DimensionTable;
+
+/// The refusal of a mattress size that is not listed, naming those that are.
+Error unknown_size(const DimensionTable& table, const std::string& size);
+
 struct DimensionTable {
   std::string key;  ///< "furniture_dimensions/1"
   std::vector<Dimension> dimensions;
@@ -54,22 +59,29 @@ class Measuring {
  public:
   explicit Measuring(const DimensionTable& table) : table_(table) {}
 
-  /// The size as given, or the usual one. `key` is the request's key, empty for a size that cannot be given.
+  /// The size as given, or the usual one, also where the given one is refused. `key` is the request's key,
+  /// empty for a size that cannot be given.
   double take(std::string_view name, std::string_view key, std::optional<double> given);
 
   /// A size that no request can change.
   double usual(std::string_view name) { return take(name, {}, std::nullopt); }
 
+  /// A size that follows from a named mattress size.
+  double take_known(std::string_view name, double value, const MattressSize& size);
+
   /// Keeps a refusal unless there is one already.
   void refuse_with(Error error);
 
-  /// Refuses `value` unless it lies in [lowest, highest]; `what` begins the sentence.
-  void require(std::string_view what, std::string_view key, double value, double lowest, double highest);
+  /// Refuses `value` unless it lies in [lowest, highest], and tells whether it does; `what` begins the
+  /// sentence.
+  bool require(std::string_view what, std::string_view key, double value, double lowest, double highest);
 
   const std::optional<Error>& refusal() const { return refusal_; }
   const std::vector<UsedDimension>& used() const { return used_; }
 
  private:
+  void note(UsedDimension dimension);
+
   const DimensionTable& table_;
   std::vector<UsedDimension> used_;
   std::optional<Error> refusal_;

@@ -1,5 +1,5 @@
 // A piece of furniture as plain values: corners, flat faces, parts, and the edges along which a steam head
-// runs. Made by sofa.h and mattress.h; nothing here refers to anything outside itself, so an Item may be
+// runs. Made by catalogue.h; nothing here refers to anything outside itself, so an Item may be
 // copied and shared freely.
 //
 // Axes: x is width, left to right as seen from the front; y is depth, front to back; z is height above the
@@ -33,7 +33,18 @@ enum class EdgeKind {
   staple_line,
   dust_cover_edge,
   leg_joint,
-  gap
+  gap,
+  wood_joint,
+  metal_joint,
+  screw_hole,
+  drawer_runner,
+  headboard_back,
+  skirting_gap,
+  carpet_edge,
+  curtain_heading,
+  wall_joint,
+  heap,
+  electrical_cover
 };
 
 /// Cloth or other sheet over an edge.
@@ -55,8 +66,8 @@ enum class Covering {
 /// What lies right under the covering.
 enum class Fill { batting_foam, foam, wood, none };
 
-/// Finish of the wood that is met at an edge.
-enum class Finish { bare, oil, wax, shellac, lacquer, varnish, paint, unknown };
+/// Finish of the wood or metal that is met at an edge; electronics stands for what no head may touch.
+enum class Finish { bare, oil, wax, shellac, lacquer, varnish, paint, unknown, electronics };
 
 /// One word of a closed list and what it means, for schemas and documentation.
 template <class Word>
@@ -66,7 +77,7 @@ struct Meaning {
   std::string_view text;
 };
 
-inline constexpr std::array<Meaning<EdgeKind>, 16> k_edge_kinds = {{
+inline constexpr std::array<Meaning<EdgeKind>, 27> k_edge_kinds = {{
     {EdgeKind::seam, "seam", "two pieces of cover sewn together"},
     {EdgeKind::welt, "welt", "a seam with a covered cord in it"},
     {EdgeKind::tape_edge, "tape_edge", "the bound edge where a mattress panel meets its border"},
@@ -83,6 +94,18 @@ inline constexpr std::array<Meaning<EdgeKind>, 16> k_edge_kinds = {{
     {EdgeKind::dust_cover_edge, "dust_cover_edge", "the turned-under edge of the cloth beneath a seat"},
     {EdgeKind::leg_joint, "leg_joint", "the line around a leg where it meets the frame"},
     {EdgeKind::gap, "gap", "an open slot between hard parts"},
+    {EdgeKind::wood_joint, "wood_joint", "a joint of wooden parts: rails, slat ends, shelves, corners"},
+    {EdgeKind::metal_joint, "metal_joint", "a joint, hinge or socket of metal parts"},
+    {EdgeKind::screw_hole, "screw_hole", "the recess around a screw head, or a row of empty holes"},
+    {EdgeKind::drawer_runner, "drawer_runner", "the slot along the runner of a drawer"},
+    {EdgeKind::headboard_back, "headboard_back", "the groove around the panel at the back of a headboard"},
+    {EdgeKind::skirting_gap, "skirting_gap", "the gap behind or below a baseboard"},
+    {EdgeKind::carpet_edge, "carpet_edge", "the edge of a carpet along a wall"},
+    {EdgeKind::curtain_heading, "curtain_heading", "the gathered top of a curtain with its tape and hooks"},
+    {EdgeKind::wall_joint, "wall_joint", "the line where wall and ceiling meet, cracked or papered over"},
+    {EdgeKind::heap, "heap", "a crevice between things that lie on each other: each is treated by itself"},
+    {EdgeKind::electrical_cover, "electrical_cover",
+     "the rim of a plate or housing with wiring behind it: never steamed"},
 }};
 
 inline constexpr std::array<Meaning<Covering>, 12> k_coverings = {{
@@ -107,7 +130,7 @@ inline constexpr std::array<Meaning<Fill>, 4> k_fills = {{
     {Fill::none, "none", "nothing: a hollow or cloth alone"},
 }};
 
-inline constexpr std::array<Meaning<Finish>, 8> k_finishes = {{
+inline constexpr std::array<Meaning<Finish>, 9> k_finishes = {{
     {Finish::bare, "bare", "unfinished wood"},
     {Finish::oil, "oil", "oiled"},
     {Finish::wax, "wax", "waxed"},
@@ -116,6 +139,7 @@ inline constexpr std::array<Meaning<Finish>, 8> k_finishes = {{
     {Finish::varnish, "varnish", "catalysed or polyurethane varnish"},
     {Finish::paint, "paint", "paint"},
     {Finish::unknown, "unknown", "not known; a hidden spot is tried first"},
+    {Finish::electronics, "electronics", "wiring, motor or switch behind it: never steamed"},
 }};
 
 /// The name of a word of one of the closed lists above.
@@ -153,7 +177,7 @@ struct Part {
 struct Layers {
   Covering covering = Covering::unknown;
   Fill fill = Fill::batting_foam;
-  std::optional<Finish> finish;  ///< only where finished wood is met
+  std::optional<Finish> finish;  ///< only where finished wood, metal or wiring is met
 };
 
 /// A line that a head runs along.
@@ -182,14 +206,21 @@ struct UsedDimension {
   std::string quality;
 };
 
+/// What to know before an item is worked on.
+struct Caution {
+  std::string text;
+  std::string source;  ///< in words; "common practice, no source" where nobody wrote it down
+};
+
 struct Item {
-  std::string kind;  ///< "sofa", "mattress"
+  std::string kind;  ///< a name of the catalogue: "sofa", "night_table"
   std::string title;
   std::vector<Vertex> vertices;
   std::vector<Face> faces;
   std::vector<Part> parts;
   std::vector<Edge> edges;
   std::vector<UsedDimension> dimensions;
+  std::vector<Caution> cautions;
 };
 
 }  // namespace lastegg::furniture

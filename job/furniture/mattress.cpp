@@ -28,18 +28,6 @@ struct MattressMeasures {
   double top() const { return bottom + thickness; }
 };
 
-Error unknown_size(const DimensionTable& table, const std::string& size) {
-  Error error;
-  error.kind = ErrorKind::not_found;
-  error.where = "/size";
-  error.value = size;
-  for (const MattressSize& known : table.mattress_sizes) {
-    error.limit += (error.limit.empty() ? "" : ", ") + known.name;
-  }
-  error.message = fmt::format("There is no mattress size '{}'; known are {}", size, error.limit);
-  return error;
-}
-
 Result<MattressMeasures> measure(const MattressRequest& request, std::vector<UsedDimension>& used) {
   const auto& table = furniture_dimensions();
   if (!table) return refuse(table.error());

@@ -99,8 +99,9 @@ std::vector<KindRule> place_kinds() {
       kind(
           "item/1", "A piece of furniture. What it is and how large goes on to the question furniture.",
           {title(),
-           of_type(Type::text, "kind", k_required, "sofa, mattress: the word the question furniture takes"),
-           of_type(Type::id, "room", k_optional, "the room it stands in"), whole("seats", 1, 20, "of a sofa"),
+           of_type(Type::text, "kind", k_required, "a word of the question catalogue, as furniture takes it"),
+           of_type(Type::id, "room", k_optional, "the room it stands in"),
+           whole("seats", 1, 20, "of a sofa or sectional"),
            of_type(Type::text, "size", k_optional, "name of a mattress size"),
            positive("length_metres", k_optional, Unit::metre, 20, "where measured"),
            positive("width_metres", k_optional, Unit::metre, 20, "where measured"),
@@ -122,7 +123,7 @@ std::vector<KindRule> place_kinds() {
 }
 
 std::vector<KindRule> kit_kinds() {
-  return {
+  std::vector<KindRule> rules = {
       kind("machine/1", "A steamer.",
            {title(), positive("power_watts", k_optional, Unit::watt, 50000, "as its plate says"), typed()}),
       kind("head/1", "A steam head.",
@@ -136,9 +137,16 @@ std::vector<KindRule> kit_kinds() {
             positive("thickness_metres", k_optional, Unit::metre, 0.1, "as it lies"), typed()}),
       kind("probe/1", "A thermometer probe.",
            {title(),
-            positive("time_constant_seconds", k_required, Unit::second, 600,
+            positive("time_constant_seconds", k_optional, Unit::second, 600,
                      "until 63 % of a sudden change shows"),
+            object("dip",
+                   {number("start_celsius", k_optional, Unit::celsius, -25, 60, "shown before the dip"),
+                    positive("seconds_to_63", k_optional, Unit::second, 600, "until 63 % of the way shows"),
+                    positive("seconds_to_90", k_optional, Unit::second, 600, "until 90 % of the way shows")},
+                   "a dip into boiling water, where it was timed"),
             typed()})};
+  rules.back().any_of = {{"time_constant_seconds"}, {"dip"}};
+  return rules;
 }
 
 std::vector<KindRule> test_kinds() {
@@ -151,15 +159,22 @@ std::vector<KindRule> test_kinds() {
             number("start_celsius", k_optional, Unit::celsius, -25, 60, "of the cloth before the passes"),
             elevation(), of_type(Type::text, "covering", k_optional, "the kind of cloth that was folded"),
             of_type(Type::text, "cloth", k_optional, "material of one layer of the fold"), typed()}),
-      kind("reading/1", "One pass over the fold and the highest temperature that the probe showed.",
+      kind("reading/1",
+           "One reading of a fold test: a pass and the highest temperature that the probe showed, or a head "
+           "at rest.",
            {of_type(Type::id, "fold_test", k_required, "the test it belongs to"),
             positive("pace_metres_per_second", k_optional, Unit::metre_per_second, 2, "speed of the head"),
             positive("distance_metres", k_optional, Unit::metre, 20, "length of the pass"),
             positive("seconds", k_optional, Unit::second, 3600, "time for that length"),
-            of_type(Type::layers, "layers", k_required, "over the tip: how many, or a list that names each"),
+            word("kind", k_optional, {"pass", "stationary", "coupon", "under_real_edge"},
+                 "what was done; a pass over the fold if left out"),
+            positive("hold_seconds", k_optional, Unit::second, 3600, "how long the head rested"),
+            of_type(Type::text, "covering", k_optional, "of the real edge that was read"),
+            of_type(Type::layers, "layers", k_required,
+                    "over the tip: how many, or a list that names each; a plate counts as one"),
             number("peak_celsius", k_required, Unit::celsius, -25, 150, "highest temperature shown"),
             typed()})};
-  rules.back().any_of = {{"pace_metres_per_second"}, {"distance_metres", "seconds"}};
+  rules.back().any_of = {{"pace_metres_per_second"}, {"distance_metres", "seconds"}, {"hold_seconds"}};
   return rules;
 }
 

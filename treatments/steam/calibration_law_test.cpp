@@ -1,6 +1,6 @@
 // The fold test must find what was put in: synthetic steamers, drawn from the prior, read with a noisy slow
 // probe.
-#include "treatments/steam/calibration.h"
+#include "treatments/steam/fold_fit.h"
 
 #include <gtest/gtest.h>
 
@@ -10,21 +10,10 @@
 
 #include "physics/uncertainty/sobol.h"
 #include "physics/uncertainty/weighted.h"
+#include "treatments/steam/sanitized_for_tests.h"
 
 namespace lastegg::steam {
 namespace {
-
-#if defined(__SANITIZE_ADDRESS__)
-constexpr bool k_sanitized = true;
-#elif defined(__has_feature)
-#if __has_feature(address_sanitizer)
-constexpr bool k_sanitized = true;
-#else
-constexpr bool k_sanitized = false;
-#endif
-#else
-constexpr bool k_sanitized = false;
-#endif
 
 FoldTest synthetic_test(int steamer, const Scores& truth, double noise_kelvin) {
   FoldTest test;

@@ -86,6 +86,7 @@ class Prediction {
       const double residual = wanted(r, 0) - rows.row(r).dot(coefficients_.col(0));
       errors.push_back(std::fabs(residual) / std::max(1 - own, 1e-3));
     }
+    if (errors.empty()) errors.push_back(k_far_outside);  // none near enough to tell
     std::sort(errors.begin(), errors.end());
     error_ = errors[static_cast<std::size_t>(k_nearly_all * static_cast<double>(errors.size() - 1))];
     fitted_ = true;
@@ -205,6 +206,8 @@ class Hunt {
     return {};
   }
 
+  bool can_predict() const { return everywhere_.fitted(); }
+
   std::vector<Crossing> crossings() const {
     std::vector<Crossing> out = crossings_;
     for (Crossing& crossing : out) {
@@ -307,6 +310,10 @@ Result<std::vector<Crossing>> find_crossings_near(const CrossingQuantile& quanti
   if (features.size() < 2 * learnt) return find_crossings(features, search, evaluate);
   Hunt hunt(features, search, evaluate);
   if (auto found = hunt.learn(learnt, Effort::rough); !found) return refuse(found.error());
+  if (!hunt.can_predict()) {  // all lie outside, none tells of a slope
+    if (auto found = hunt.learn(features.size(), Effort::rough); !found) return refuse(found.error());
+    return hunt.crossings();
+  }
   if (auto found = hunt.close_in(quantile); !found) return refuse(found.error());
   return hunt.crossings();
 }

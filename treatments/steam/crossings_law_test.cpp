@@ -108,6 +108,31 @@ TEST(CrossingsLaw, AQuantileNeedsOnlyTheCrossingsNearIt) {
   }
 }
 
+// Where no function, or hardly one, crosses inside, the quantile lies outside, and nothing breaks.
+TEST(CrossingsLaw, AQuantileMayLieOutside) {
+  const Family functions = family();
+  const std::vector<double> weights(k_functions, 1.0 / k_functions), offsets(k_functions);
+  for (const double shift : {-6.0, -1.6, 1.6, 6.0}) {
+    const auto found = find_crossings_near({0.05, weights, offsets}, functions.features, search(),
+                                           [&](auto which, auto xs, Effort) {
+                                             std::vector<double> values;
+                                             for (std::size_t k = 0; k < which.size(); ++k)
+                                               values.push_back(functions.value(which[k], xs[k] - shift));
+                                             return Result<std::vector<double>>(values);
+                                           });
+    ASSERT_TRUE(found) << shift;
+    std::size_t below = 0, above = 0, truly_below = 0, truly_above = 0;
+    for (std::size_t i = 0; i < k_functions; ++i) {
+      below += (*found)[i].x == -std::numeric_limits<double>::infinity() ? 1 : 0;
+      above += (*found)[i].x == std::numeric_limits<double>::infinity() ? 1 : 0;
+      truly_below += functions.crossing[i] + shift < -5 ? 1 : 0;
+      truly_above += functions.crossing[i] + shift > -3 ? 1 : 0;
+    }
+    EXPECT_NEAR(static_cast<double>(below), static_cast<double>(truly_below), 0.02 * k_functions) << shift;
+    EXPECT_NEAR(static_cast<double>(above), static_cast<double>(truly_above), 0.02 * k_functions) << shift;
+  }
+}
+
 TEST(CrossingsLaw, AFailedEvaluationIsPassedOn) {
   const auto found = find_crossings({{0.0}}, search(), [](auto, auto, Effort) {
     return Result<std::vector<double>>(refuse({ErrorKind::out_of_domain, "no", "", "", "", ""}));

@@ -1,18 +1,25 @@
-// What a calibrated head reaches in the test fold over pace, and how sure the model is of a further reading
-// there. Pure functions.
+// What a calibrated head would do and show in readings that nobody has taken yet, over the ensemble. Pure
+// functions.
 #pragma once
 
 #include <vector>
 
 #include "physics/quantities/error.h"
+#include "treatments/steam/fold_reading.h"
 #include "treatments/steam/pace.h"
 
 namespace lastegg::steam {
 
-/// The fold at one pace and one depth.
+/// One reading in each sample.
+struct FoldForecast {
+  FoldReading reading;                ///< its peak has no meaning
+  std::vector<double> fold_celsius;   ///< true peak at the tip
+  std::vector<double> probe_celsius;  ///< what the probe would show
+  std::vector<double> lethal_margin;  ///< log10(R/2) for eggs, nymphs, unfed adults; of a moving head
+};
+
+/// The fold at one reading, over the ensemble.
 struct FoldPoint {
-  double pace_metres_per_second;
-  double depth_metres;
   Spread fold_celsius;         ///< true peak in the fold
   double lethal_share;         ///< weight with R >= 2 for eggs, nymphs, unfed adults
   double practice_share;       ///< weight at or above the practice target
@@ -23,13 +30,17 @@ struct FoldPoint {
 constexpr double k_practice_low_celsius = 71;
 constexpr double k_practice_high_celsius = 82;
 
-/// Forecast at each pace and depth, over the first `samples` samples of the calibration.
-/// Model:   as expected_peaks(), in the stack of the test fold; weights renormalised over the samples used.
+/// Weights of the first `samples` samples, renormalised.
+std::vector<double> leading_weights(const std::vector<double>& weights, int samples);
+
+/// Forecast of each reading over the first `samples` samples of the calibration.
+/// Model:   as expected_peaks(); readings in another covering than the calibration's draw it from its prior.
 /// Errors:  as run_pass().
-/// Cost:    paces x samples passes.
-/// Checked: treatments/steam/calibration_law_test.cpp
-Result<std::vector<FoldPoint>> fold_forecast(const Calibration& calibration, const FoldTest& test,
-                                             const Stack& stack, const std::vector<double>& depths_metres,
-                                             const std::vector<double>& paces, int samples);
+/// Cost:    readings x samples passes.
+/// Checked: treatments/steam/next_reading_agreement_test.cpp
+Result<std::vector<FoldForecast>> forecast_readings(const Calibration& calibration, const FoldTest& test,
+                                                    const std::vector<FoldReading>& readings, int samples);
+
+FoldPoint summary_of(const FoldForecast& forecast, const std::vector<double>& weights);
 
 }  // namespace lastegg::steam

@@ -14,6 +14,7 @@ namespace {
 
 constexpr int k_powers = 3;  // of a score in a conditional mean
 constexpr double k_hotter_kelvin = 2, k_longer = 1.5;
+constexpr double k_most_conducting = 5;  // W/mK, the most that a pass accepts
 constexpr int k_lever_paces = 16;
 constexpr double k_fastest_tried = 4;  // times the end of the usual paces: levers may carry beyond it
 
@@ -87,7 +88,10 @@ Middle with(Middle middle, Lever lever, double hottest_dew_celsius) {
       head.forced_gas_metres_per_second *= 2;
       break;
     case Lever::conducting_layers:
-      for (Layer& layer : middle.stack) layer.conductivity_watts_per_metre_kelvin *= 2;
+      for (Layer& layer : middle.stack) {
+        double& k = layer.conductivity_watts_per_metre_kelvin;
+        k = std::max(k, std::min(2 * k, k_most_conducting));
+      }
       break;
   }
   return middle;

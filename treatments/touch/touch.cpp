@@ -8,6 +8,7 @@
 #include "physics/uncertainty/normal.h"
 #include "physics/water/vapour.h"
 #include "treatments/steam/exposure.h"
+#include "treatments/steam/fold_fit.h"
 
 namespace lastegg::touch {
 namespace {

@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <limits>
 
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/weighted.h"
+#include "treatments/steam/drawn_edge.h"
 
 namespace lastegg::treated {
 namespace {
@@ -137,7 +139,6 @@ Result<Margins> Judge::single(std::size_t problem, int step) {
   const auto found = limits(problem);
   if (!found) return refuse(found.error());
   const double pace = looked_at(numerics::exp(k_pace_step * step));
-  const Samples& drawn = samples(problem);
   std::vector<double> lower, upper;
   for (std::size_t i = 0; i < (*found)->size(); ++i) {
     const steam::SampleLimits& sample = (**found)[i];
@@ -146,7 +147,8 @@ Result<Margins> Judge::single(std::size_t problem, int step) {
                               : -9.0;
     lower.push_back(margin);
     // A sample that still killed at the fastest pace looked at may do so faster still.
-    const bool open_end = sample.fastest * drawn.hand(i) >= steam::k_paces.back() * (1 - 1e-9);
+    const bool open_end = sample.fastest * steam::drawn_hand(static_cast<std::uint32_t>(i)) >=
+                          steam::k_paces.back() * (1 - 1e-9);
     upper.push_back(margin < 0 && open_end ? 9.0 : margin);
   }
   return singles_[{problem, step}] = margins_of(std::move(lower), upper, problem);
@@ -313,12 +315,15 @@ Result<Harm> Judge::harm_of(const std::vector<PlaceVisit>& visits) {
   }
   const double pace = numerics::exp(k_pace_step * step);
   const std::vector<double>& weights = edge_.problems[problem].calibration.weights;
+  std::vector<double> slowest_harmless;
   double soak = 0, scorch = 0;
   for (std::size_t i = 0; i < weights.size(); ++i) {
     const steam::SampleLimits& sample = known->second[i];
+    slowest_harmless.push_back(sample.slowest);
     if (pace < sample.slowest) (sample.soaks_first ? soak : scorch) += weights[i];
   }
-  if (soak + scorch <= 1 - edge_.problems[problem].confidence + 1e-9) return Harm::none;
+  if (pace >= weighted_quantile(slowest_harmless, weights, edge_.problems[problem].confidence))
+    return Harm::none;
   return soak >= scorch ? Harm::soak : Harm::scorch;
 }
 

@@ -1,37 +1,15 @@
 #include "treatments/treated/sample.h"
 
-#include <algorithm>
-#include <string>
+#include <cstdint>
 
-#include "physics/numerics/elementary.h"
-#include "physics/uncertainty/sobol.h"
+#include "treatments/steam/drawn_edge.h"
 
 namespace lastegg::treated {
 namespace {
 
-constexpr double k_spare_metres = 0.1e-3;
 constexpr double k_no_more_dose_celsius = 40;  // onset of mortality: below it no place gains dose
 
 }  // namespace
-
-steam::Stack drawn_stack(const steam::PaceProblem& problem, std::uint32_t i) {
-  steam::Stack stack;
-  for (std::size_t k = 0; k < problem.stack.size(); ++k) {
-    const steam::UncertainLayer& uncertain = problem.stack[k];
-    const std::string key = problem.stack_key + "/" + std::to_string(k);
-    const auto scatter = [&](unsigned dimension, double spread) {
-      return spread > 0 ? numerics::exp(spread * SobolStream(key, dimension).normal(i)) : 1.0;
-    };
-    steam::Layer layer = uncertain.layer;
-    layer.thickness_metres *= scatter(0, uncertain.thickness_spread);
-    layer.conductivity_watts_per_metre_kelvin *= scatter(1, uncertain.conductivity_spread);
-    layer.heat_capacity_joules_per_m3_kelvin *= scatter(2, uncertain.capacity_spread);
-    stack.push_back(layer);
-  }
-  const double missing = problem.target_depth_metres - steam::thickness_metres(stack);
-  if (missing >= 0) stack.back().thickness_metres += missing + k_spare_metres;
-  return stack;
-}
 
 Samples::Samples(const steam::PaceProblem& problem) {
   const steam::Calibration& calibration = problem.calibration;
@@ -44,7 +22,7 @@ Samples::Samples(const steam::PaceProblem& problem) {
   batch_.stop_below_celsius = k_no_more_dose_celsius;
   for (std::size_t i = 0; i < count; ++i) {
     const auto index = static_cast<std::uint32_t>(i);
-    stacks_[i] = drawn_stack(problem, index);
+    stacks_[i] = steam::drawn_stack(problem, index);
     double depth = problem.target_depth_metres;
     if (calibration.towel == steam::Towel::laid) {
       stacks_[i].insert(stacks_[i].begin(), steam::laid_towel());
@@ -52,7 +30,7 @@ Samples::Samples(const steam::PaceProblem& problem) {
     }
     const steam::DrawnHead drawn = steam::drawn_head(calibration, problem.cloth_key, static_cast<int>(i));
     passes_.push_back({drawn.head, drawn.vapour_efficiency, 0, &stacks_[i], depth});
-    hands_.push_back(numerics::exp(steam::k_hand_spread * SobolStream("hand", 0).normal(index)));
+    hands_.push_back(steam::drawn_hand(index));
   }
 }
 

@@ -1,17 +1,12 @@
-// Sample i of an edge as a pass of the lanes: the same draw as in treatments/steam/pace.h. Pure function.
+// The samples of an edge as passes of the lanes, drawn as a pace draws them. Not shared between threads.
 #pragma once
 
-#include <cstdint>
+#include <vector>
 
 #include "treatments/steam/lane_pass.h"
 #include "treatments/steam/pace.h"
 
 namespace lastegg::treated {
-
-/// Layers of sample i, the last thick enough to hold the target.
-/// Source:  own rule: keys `stack_key/k`, dimensions thickness, conductivity, heat capacity
-/// Checked: treatments/treated/treated_agreement_test.cpp (steam::sample_pass)
-steam::Stack drawn_stack(const steam::PaceProblem& problem, std::uint32_t i);
 
 /// All samples with their stacks, ready for steam::run_passes(); paces are still to be set.
 class Samples {
@@ -21,8 +16,6 @@ class Samples {
   Samples& operator=(const Samples&) = delete;
 
   std::size_t size() const { return passes_.size(); }
-  /// What the hand of sample i makes of a planned pace.
-  double hand(std::size_t i) const { return hands_[i]; }
 
   /// Runs all of them at a pace, scattered by their hands.
   /// Errors:  as steam::run_pass().

@@ -9,22 +9,6 @@
 namespace lastegg::treated {
 namespace {
 
-TEST(TreatedAgreement, TheSameStacksAsThePace) {
-  const steam::PaceProblem problem = welt_for_tests(64);
-  for (const int i : {0, 1, 7, 40, 63}) {
-    const steam::PassProblem pass = steam::sample_pass(problem, i, 0.02);
-    const steam::Stack stack = drawn_stack(problem, static_cast<std::uint32_t>(i));
-    EXPECT_NEAR(steam::thickness_metres(pass.stack), steam::thickness_metres(stack), 1e-15);
-    // sample_pass() has a border at the target; the first and last layer are on its two sides or not cut at
-    // all.
-    EXPECT_EQ(pass.stack.front().conductivity_watts_per_metre_kelvin,
-              stack.front().conductivity_watts_per_metre_kelvin);
-    EXPECT_EQ(pass.stack.back().heat_capacity_joules_per_m3_kelvin,
-              stack.back().heat_capacity_joules_per_m3_kelvin);
-    EXPECT_EQ(pass.stack.back().thickness_metres, stack.back().thickness_metres);
-  }
-}
-
 // Marched at the planned pace the ensemble says what the pace said: whatever pace lies below the fastest is
 // lethal.
 TEST(TreatedAgreement, AnEvenTreatmentHasTheVerdictOfThePace) {

@@ -16,7 +16,8 @@ namespace {
 
 struct FoldTestOptions {
   std::string file;
-  std::string machine = "machine", head = "head", head_length, towel, start, elevation, probe, covering;
+  std::string machine = "machine", head = "head", head_length, towel, start, elevation, probe, dip, covering,
+              earlier;
   int samples = 1024;
   bool as_json = false;
 };
@@ -37,9 +38,34 @@ Result<Json> request_of(const FoldTestOptions& options) {
   if (!options.start.empty()) out["start_celsius"] = options.start;
   if (!options.elevation.empty()) out["elevation_metres"] = options.elevation;
   if (!options.probe.empty()) out["probe"] = {{"time_constant_seconds", options.probe}};
+  if (!options.dip.empty()) out["probe"] = {{"dip", {{"seconds_to_90", options.dip}}}};
   if (!options.covering.empty()) out["covering"] = options.covering;
   out["samples"] = options.samples;
   return request;
+}
+
+// Puts the earlier test beside the request: an answer of fold_test, its calibration, or a request.
+Result<Json> with_earlier(Json request, const std::string& file) {
+  const Result<std::string> text = text_of_file(file);
+  if (!text) return refuse(text.error());
+  Result<Json> earlier = parse_document(*text);
+  if (!earlier) return earlier;
+  request["earlier"] = earlier->contains("calibration") ? earlier->at("calibration") : *earlier;
+  return request;
+}
+
+void print_reading_remarks(const Json& answer) {
+  for (const Json& one : answer["contradictions"]) {
+    std::cout << fmt::format("\nContradiction: {}.\n  {}.\n", one["text"].get<std::string>(),
+                             one["advice"].get<std::string>());
+  }
+  if (answer.contains("drift")) {
+    const Json& drift = answer["drift"];
+    std::cout << fmt::format("\nSince the last test: {}. {}.\n  {}.\n", drift["verdict"].get<std::string>(),
+                             drift["text"].get<std::string>(), drift["advice"].get<std::string>());
+  }
+  if (answer.contains("probe"))
+    std::cout << fmt::format("\n{}.\n", answer["probe"]["text"].get<std::string>());
 }
 
 void print(const Json& answer) {
@@ -52,9 +78,10 @@ void print(const Json& answer) {
   for (const Json& at : answer["fold_celsius_at"]) {
     const Json& q = at["quantiles"];
     std::cout << fmt::format(
-        "  {:5.1f} mm/s  {:>6}   {:5.1f}  {:5.1f}  {:5.1f} C      {:3.0f} of 100 cases\n",
+        "  {:5.1f} mm/s  {:>6}   {:5.1f}  {:5.1f}  {:5.1f} C      {:3.0f} of 100 cases{}\n",
         1e3 * at["pace_metres_per_second"].get<double>(), at["layers"].get<int>(), q["p05"].get<double>(),
-        q["p50"].get<double>(), q["p95"].get<double>(), 100 * at["lethal_share"].get<double>());
+        q["p50"].get<double>(), q["p95"].get<double>(), 100 * at["lethal_share"].get<double>(),
+        at.contains("covering") ? "  real edge, " + at["covering"].get<std::string>() : "");
   }
   for (const Json& reading : answer["readings"]) {
     if (reading.contains("remark")) {
@@ -62,6 +89,7 @@ void print(const Json& answer) {
                                reading["remark"].get<std::string>());
     }
   }
+  print_reading_remarks(answer);
   std::cout << fmt::format("\nWould tell most next: {}.\n",
                            answer["next_reading"]["text"].get<std::string>());
   for (const Json& warning : answer["warnings"])
@@ -69,7 +97,8 @@ void print(const Json& answer) {
 }
 
 int fold_test(const FoldTestOptions& options) {
-  const Result<Json> request = request_of(options);
+  Result<Json> request = request_of(options);
+  if (request && !options.earlier.empty()) request = with_earlier(*request, options.earlier);
   if (!request) return report(request.error());
   const AskOutcome outcome = ask("fold_test", dumped(*request));
   const Json answer = Json::parse(outcome.text, nullptr, false);
@@ -93,7 +122,9 @@ void add_foldtest(CLI::App& app, Action& action) {
   command
       ->add_option(
           "file", options->file,
-          "Table pace,distance,seconds,layers,peak,towel, or a request of fold_test; - for standard input")
+          "Table with the columns pace or distance and seconds, layers, peak, towel; kind (pass, stationary, "
+          "coupon, under_real_edge), hold (seconds at rest), covering (of a real edge); or a request of "
+          "fold_test; - for standard input")
       ->required();
   command->add_option("--machine", options->machine, "Name of the machine");
   command->add_option("--head", options->head, "Name of the head");
@@ -102,6 +133,10 @@ void add_foldtest(CLI::App& app, Action& action) {
   command->add_option("--start", options->start, "Temperature of the fold before, as \"20 C\"");
   command->add_option("--elevation", options->elevation, "Height above sea level, as \"500 m\"");
   command->add_option("--probe", options->probe, "Time constant of the probe, as \"0.5 s\"");
+  command->add_option("--dip", options->dip,
+                      "Instead: seconds until 90 % of the way from 20 C to boiling shows, as \"1.5 s\"");
+  command->add_option("--earlier", options->earlier,
+                      "The last test of this machine, head and towel: its answer as JSON, or its request");
   command->add_option("--covering", options->covering, "What the fold was made of");
   command->add_option("--samples", options->samples, "Size of the ensemble");
   command->add_flag("--json", options->as_json, "The whole answer as JSON");

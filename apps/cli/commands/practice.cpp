@@ -22,6 +22,7 @@ namespace {
 
 constexpr double k_practice_celsius = 71;  // lower end of the target of common practice, 160 F
 constexpr double k_sure = 0.95;
+constexpr int k_samples = 256;
 
 struct Head {
   const char* title;
@@ -51,7 +52,8 @@ Result<std::string> table(const Head& head, const std::string& towel, Tally& tal
       "|\n|---|---|---|---|---|---|\n";
   for (const char* covering : k_coverings) {
     for (const char* kind : k_kinds) {
-      const auto answer = answer_of("pace", {{"prior",
+      const auto answer = answer_of("pace", {{"samples", k_samples},
+                                             {"prior",
                                               {{"machine", "untested"},
                                                {"head", head.title},
                                                {"towel", towel},
@@ -104,7 +106,8 @@ int practice() {
   }
   const auto open = demo();
   if (!open) return report(open.error());
-  std::cout << R"(# Practice beside physics
+  std::cout
+      << R"(# Practice beside physics
 
 Written by `lastegg practice`; do not edit. Every figure is computed, none is measured.
 
@@ -114,29 +117,28 @@ lie between the two numbers in brackets. "Kills" counts the cases in which eggs,
 kills 99 of 100, at the deepest place where eggs may plausibly lie. Water is the median.
 
 )" << tables
-            << fmt::format(
-                   "## Where this contradicts practice, and why\n\n"
-                   "- Bare, the middle case reaches {:.0f} C in {} of {} rows; with a towel in {} of {}. So "
-                   "practice and model agree "
-                   "on the thin coverings and shallow places that practice measures, and part in deep ones: "
-                   "a tape edge or a "
-                   "welt is not done at one inch per second.\n"
-                   "- The model calls one inch per second sure (95 of 100 cases) in {} of {} rows bare and "
-                   "{} of {} with a towel. "
-                   "An untested steamer may be a weak one; a fold test removes most of that doubt, and is "
-                   "why it stands first.\n"
-                   "- Practice judges by a thermometer in a fold; the table asks for the deepest place where "
-                   "an egg may lie.\n"
-                   "- Practice has bugs and eggs dead within a minute above 49 C (120 F). Laboratory data "
-                   "for eggs ask for more, and "
-                   "the more cautious figure is taken (bugs/mortality/README.md).\n"
-                   "- Slower is hotter but wetter: the water column at half the pace is nearly twice as "
-                   "high, and the limit of "
-                   "50 g/m2 is an estimate that only a wetting test on a hidden spot can replace.\n\n",
-                   k_practice_celsius, by_towel[0].warm, by_towel[0].rows, by_towel[1].warm, by_towel[1].rows,
-                   by_towel[0].sure, by_towel[0].rows, by_towel[1].sure, by_towel[1].rows)
-            << "## The demo job (invented)\n\n"
-            << *open;
+      << fmt::format(
+             "## Where this contradicts practice, and why\n\n"
+             "- Bare, the middle case reaches {:.0f} C in {} of {} rows; with a towel in {} of {}. So "
+             "practice and model agree "
+             "on the thin coverings and shallow places that practice measures, and part in deep ones: "
+             "a tape edge or a "
+             "welt is not done at one inch per second.\n"
+             "- The model calls one inch per second sure (95 of 100 cases) in {} of {} rows bare and "
+             "{} of {} with a towel. "
+             "An untested steamer may be a weak one; a fold test removes most of that doubt, and is "
+             "why it stands first.\n"
+             "- Practice judges by a thermometer in a fold; the table asks for the deepest place where "
+             "an egg may lie.\n"
+             "- Practice has bugs and eggs dead within a minute above 49 C (120 F). Laboratory data "
+             "for eggs ask for more, and "
+             "the more cautious figure is taken (bugs/mortality/README.md).\n"
+             "- Slower is hotter but wetter, and the limit of 50 g/m2 is an estimate that only a wetting "
+             "test on a hidden spot can replace.\n\n",
+             k_practice_celsius, by_towel[0].warm, by_towel[0].rows, by_towel[1].warm, by_towel[1].rows,
+             by_towel[0].sure, by_towel[0].rows, by_towel[1].sure, by_towel[1].rows)
+      << "## The demo job (invented)\n\n"
+      << *open;
   return k_done;
 }
 

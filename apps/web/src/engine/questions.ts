@@ -392,7 +392,23 @@ export type FoldTestRequest = {
   /** The thermometer; without it no lag is corrected, which can only read low. */
   probe?: {
     /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-    time_constant_seconds: number | string;
+    time_constant_seconds?: number | string;
+    /** A dip into boiling water; boiling is taken at this air pressure. */
+    dip?: {
+      /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+      start_celsius?: number | string;
+      /** Times and temperatures. [1 to 200 entries] */
+      points?: {
+        /** Since the tip went in. [seconds] [at least 0, at most 600] */
+        seconds: number | string;
+        /** Shown. [celsius] [at least -20, at most 120] */
+        celsius: number | string;
+      }[];
+      /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+      seconds_to_63?: number | string;
+      /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+      seconds_to_90?: number | string;
+    };
   };
   /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
   start_celsius?: number | string;
@@ -440,16 +456,20 @@ export type FoldTestRequest = {
   working_pace_metres_per_second?: number | string;
   /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
   samples?: number;
-  /** The passes. [1 to 64 entries] */
+  /** The readings. [1 to 64 entries] */
   readings: {
+    /** What was done; pass if left out, stationary if hold_seconds is given. */
+    kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
     /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
     pace_metres_per_second?: number | string;
     /** Way of the head. [metres] [more than 0, at most 10] */
     distance_metres?: number | string;
     /** Time for that way. [seconds] [more than 0, at most 600] */
     seconds?: number | string;
-    /** What lay over the tip. */
-    layers: number | {
+    /** How long the head rested. [seconds] [at least 10, at most 90] */
+    hold_seconds?: number | string;
+    /** What lay over the tip; not for a coupon. */
+    layers?: number | {
       /** Key of a material of the data files. */
       material?: string;
       /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -467,13 +487,373 @@ export type FoldTestRequest = {
       /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
       sorption_scale_kilograms_per_m3?: number | string;
     }[];
-    /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+    /** Of the real edge: its covering, or any name with layers given as a stack. */
+    covering?: string;
+    /** The plate; 1 mm of acrylic sheet if left out. */
+    coupon?: {
+      /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+      heat_capacity_joules_per_m2_kelvin: number;
+    } | {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
     peak_celsius: number | string;
   }[];
   /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
   pressure_pascal?: number | string;
   /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
   elevation_metres?: number | string;
+  /** The last test of this machine, head and towel, to compare with. */
+  earlier?: {
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number | string;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
+    /** Most probable scores. [4 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [4 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  } | {
+    /** Name of the machine. */
+    machine: string;
+    /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+    head: string | {
+      /** Name of the head. */
+      name: string;
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+      length_metres?: number | string;
+      /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+      width_metres?: number | string;
+    };
+    /** Towel during the test. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** The thermometer; without it no lag is corrected, which can only read low. */
+    probe?: {
+      /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
+    };
+    /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+    /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+    covering?: string;
+    /** One layer of the test fold, when readings count layers. [1 entries] */
+    cloth?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** What lies under the fold. [1 to 12 entries] */
+    under?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+    working_pace_metres_per_second?: number | string;
+    /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+    samples?: number;
+    /** The readings. [1 to 64 entries] */
+    readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+      pace_metres_per_second?: number | string;
+      /** Way of the head. [metres] [more than 0, at most 10] */
+      distance_metres?: number | string;
+      /** Time for that way. [seconds] [more than 0, at most 600] */
+      seconds?: number | string;
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
+      peak_celsius: number | string;
+    }[];
+    /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal?: number | string;
+    /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+    elevation_metres?: number | string;
+  };
+  /** Tests of other heads of this machine. [1 to 8 entries] */
+  same_machine?: ({
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number | string;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
+    /** Most probable scores. [4 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [4 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  } | {
+    /** Name of the machine. */
+    machine: string;
+    /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+    head: string | {
+      /** Name of the head. */
+      name: string;
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+      length_metres?: number | string;
+      /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+      width_metres?: number | string;
+    };
+    /** Towel during the test. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** The thermometer; without it no lag is corrected, which can only read low. */
+    probe?: {
+      /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
+    };
+    /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+    /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+    covering?: string;
+    /** One layer of the test fold, when readings count layers. [1 entries] */
+    cloth?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** What lies under the fold. [1 to 12 entries] */
+    under?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+    working_pace_metres_per_second?: number | string;
+    /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+    samples?: number;
+    /** The readings. [1 to 64 entries] */
+    readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+      pace_metres_per_second?: number | string;
+      /** Way of the head. [metres] [more than 0, at most 10] */
+      distance_metres?: number | string;
+      /** Time for that way. [seconds] [more than 0, at most 600] */
+      seconds?: number | string;
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
+      peak_celsius: number | string;
+    }[];
+    /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal?: number | string;
+    /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+    elevation_metres?: number | string;
+  })[];
 };
 
 export type FoldTestAnswer = {
@@ -596,6 +976,8 @@ export type FoldTestAnswer = {
     pace_metres_per_second: number;
     /** Layers over the place. */
     layers: number;
+    /** Of a real edge; the test's own if left out. */
+    covering?: string;
     /** Below the surface. [metres] */
     depth_metres: number;
     /** Peak in the fold. */
@@ -618,11 +1000,15 @@ export type FoldTestAnswer = {
   readings: {
     /** From 0. */
     index: number;
+    /** What was done. */
+    kind: "pass" | "stationary" | "coupon" | "under_real_edge";
+    /** Over the tip; 0 for a coupon. */
+    layers: number;
     /** As given. [celsius] */
     measured_celsius: number;
     /** What the model expects the probe to show. [celsius] */
     expected_celsius: number;
-    /** (measured - expected) / 2.5 K. */
+    /** (measured - expected) / error of this kind of reading. */
     standard_score: number;
     /** When it does not fit. */
     remark?: string;
@@ -631,15 +1017,120 @@ export type FoldTestAnswer = {
   words: string[];
   /** What the readings cannot tell. */
   unidentified: string[];
+  /** Which hold the verdict at not proven where it hangs on them. */
+  contradictions: {
+    /** What cannot be. */
+    code: "slower_is_colder" | "deeper_is_hotter" | "repeats_differ" | "rest_is_colder" | "above_boiling";
+    /** The pair, or the one. */
+    readings: number[];
+    /** The one that disagrees with several others, from 0. */
+    suspect?: number;
+    /** By how much they disagree. [kelvin] */
+    kelvin: number;
+    /** In words. */
+    text: string;
+    /** What to do. */
+    advice: string;
+  }[];
   /** Which reading would tell most. */
   next_reading: {
-    /** Over the tip. */
+    /** Whether it is worth the water. */
+    code: "tells_most" | "little_to_gain";
+    /** What to do. */
+    kind: "pass" | "stationary" | "coupon" | "under_real_edge";
+    /** Over the tip; 0 for a coupon. */
     layers: number;
     /** Pace. [metres per second] */
-    pace_metres_per_second: number;
+    pace_metres_per_second?: number;
+    /** Of a head at rest. [seconds] */
+    hold_seconds?: number;
+    /** Standard deviation of ln(fastest lethal pace), as known now. */
+    spread_now: number;
+    /** The same, expected after the reading. */
+    spread_then: number;
+    /** In words. */
+    text: string;
+    /** Best first. */
+    candidates: {
+      /** What to do. */
+      kind: "pass" | "stationary" | "coupon" | "under_real_edge";
+      /** Over the tip. */
+      layers: number;
+      /** Pace. [metres per second] */
+      pace_metres_per_second?: number;
+      /** Expected after it. */
+      spread_then: number;
+    }[];
+  };
+  /** What the dip tells of the probe. */
+  probe?: {
+    /** 63 % of a jump. [seconds] */
+    time_constant_seconds: number;
+    /** 5 %, in a fold. [seconds] */
+    low: number;
+    /** 95 %, in a fold. [seconds] */
+    high: number;
     /** In words. */
     text: string;
   };
+  /** Against the earlier test, if one was given. */
+  drift?: {
+    /** Whether the machine has changed. */
+    verdict: "unchanged" | "weaker" | "stronger" | "not_proven";
+    /** Compared. */
+    readings: number;
+    /** Of readings so far off, if nothing had changed. */
+    probability: number;
+    /** Readings less expected. [kelvin] */
+    mean_kelvin: number;
+    /** A change that the readings suggest; told too small, since both tests lean on the same prior. */
+    dew_shift: {
+      /** Now less before. [kelvin] */
+      value: number;
+      /** Standard deviation, of a ratio that of its logarithm. */
+      spread: number;
+      /** That it is lower now. */
+      probability_weaker: number;
+    };
+    /** A change that the readings suggest; told too small, since both tests lean on the same prior. */
+    film_ratio: {
+      /** Now over before. */
+      value: number;
+      /** Standard deviation, of a ratio that of its logarithm. */
+      spread: number;
+      /** That it is lower now. */
+      probability_weaker: number;
+    };
+    /** In words. */
+    text: string;
+    /** What to do. */
+    advice: string;
+  };
+  /** For the coverings of real edges that were read, beside calibration. */
+  edge_calibrations?: {
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number;
+    /** Most probable scores. [4 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [4 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  }[];
   /** What a fold test found, in the form that pace and plan take. */
   calibration: {
     /** Whether readings stand behind it; false: the prior. */
@@ -656,6 +1147,8 @@ export type FoldTestAnswer = {
     head_length_metres: number;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -717,7 +1210,23 @@ export type PaceRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -765,16 +1274,20 @@ export type PaceRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -792,7 +1305,31 @@ export type PaceRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -816,7 +1353,23 @@ export type PaceRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -864,16 +1417,20 @@ export type PaceRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -891,7 +1448,31 @@ export type PaceRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -915,6 +1496,8 @@ export type PaceRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -936,6 +1519,8 @@ export type PaceRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -971,7 +1556,7 @@ export type PaceRequest = {
   /** An edge, as furniture gives it in `treat`. */
   edge: {
     /** What kind of edge. */
-    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading";
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading" | "wall_joint" | "metal_joint" | "heap" | "electrical_cover";
     /** What covers it. */
     covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
     /** What lies behind the covering. Default "batting_foam". */
@@ -1171,6 +1756,13 @@ export type PaceAnswer = {
     /** Target. [metres] */
     p90: number;
   } | null;
+  /** When the target lies deeper than 1.5 times what was tested in this covering. */
+  beyond_test?: {
+    /** Deepest tip of the readings. [metres] */
+    tested_depth_metres: number;
+    /** In words. */
+    text: string;
+  };
   /** Samples that the weights leave. */
   effective_samples: number;
   /** Size of the ensemble. */
@@ -1234,6 +1826,28 @@ export type PaceAnswer = {
     /** In words. */
     text: string;
   } | null;
+  /** What holds the heat back, and what is least known, in words. */
+  explanation: string | null;
+  /** First-order sensitivity of the fastest pace, largest first; unknowns that a fold test has tied together share theirs. */
+  what_matters: {
+    /** Unknown. */
+    what: "steam_temperature" | "exchange" | "cloth_vapour" | "forced_flow" | "layers" | "hand";
+    /** Of the variance of the fastest pace. */
+    share: number;
+    /** In words. */
+    text: string;
+    /** What would tell. */
+    remedy: string;
+  }[];
+  /** What would make it faster. */
+  levers: {
+    /** What is changed. */
+    lever: "longer_head" | "second_pass" | "hotter_steam" | "better_exchange" | "opener_cloth" | "stronger_push" | "conducting_layers";
+    /** Fastest pace of the middle case with it over that without. */
+    factor: number;
+    /** In words. */
+    text: string;
+  }[];
   /** Version of the engine that answered. */
   engine: string;
   /** Data files that the answer rests on. */
@@ -1288,7 +1902,23 @@ export type AsTreatedRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -1336,16 +1966,20 @@ export type AsTreatedRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -1363,7 +1997,31 @@ export type AsTreatedRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -1387,7 +2045,23 @@ export type AsTreatedRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -1435,16 +2109,20 @@ export type AsTreatedRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -1462,7 +2140,31 @@ export type AsTreatedRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -1486,6 +2188,8 @@ export type AsTreatedRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -1507,6 +2211,8 @@ export type AsTreatedRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -1542,7 +2248,7 @@ export type AsTreatedRequest = {
   /** An edge, as furniture gives it in `treat`. */
   edge: {
     /** What kind of edge. */
-    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading";
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading" | "wall_joint" | "metal_joint" | "heap" | "electrical_cover";
     /** What covers it. */
     covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
     /** What lies behind the covering. Default "batting_foam". */
@@ -2010,45 +2716,142 @@ export type JetAnswer = {
   }[];
 };
 
-/** A sofa or a mattress in three dimensions, with every edge that a steam head runs along. */
+/** The kinds of items that furniture builds, and what each of them takes. */
+export type CatalogueRequest = {
+  /** Only kinds of this group. */
+  group?: "bed" | "seat" | "storage" | "small" | "room";
+};
+
+export type CatalogueAnswer = {
+  /** Group by group. */
+  kinds: {
+    /** Word for the question furniture. */
+    item: string;
+    /** In words. */
+    title: string;
+    /** Where it stands in a list. */
+    group: "bed" | "seat" | "storage" | "small" | "room";
+    /** Lengths. */
+    measures: {
+      /** Key of a request of the question furniture. */
+      key: string;
+      /** What it means. */
+      text: string;
+      /** If left out. [metres] */
+      usual_metres: number;
+      /** Smallest accepted. [metres] */
+      lowest_metres: number;
+      /** Largest accepted. [metres] */
+      highest_metres: number;
+      /** Where the usual value comes from. */
+      source: string;
+    }[];
+    /** Numbers. */
+    counts: {
+      /** Key of a request. */
+      key: string;
+      /** What it counts. */
+      text: string;
+      /** If left out. */
+      usual: number;
+      /** Fewest. */
+      lowest: number;
+      /** Most. */
+      highest: number;
+    }[];
+    /** Switches. */
+    options: {
+      /** Key of a request. */
+      key: string;
+      /** What is there. */
+      text: string;
+    }[];
+    /** Usual mattress size, where it takes one. */
+    size?: string;
+    /** Usual covering, where it takes one. */
+    covering?: string;
+    /** Takes the finish of its wood or metal. */
+    finish: boolean;
+  }[];
+  /** Sizes that beds take. */
+  sizes: {
+    /** Word. */
+    size: string;
+    /** In words. */
+    title: string;
+    /** Across. [metres] */
+    width_metres: number;
+    /** Foot to head. [metres] */
+    length_metres: number;
+  }[];
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** A piece of furniture or a part of a room in three dimensions, with every edge that a steam head runs along. */
 export type FurnitureRequest = {
-  /** Kind of furniture. */
-  item: "sofa" | "mattress";
-  /** Sofa: seats, three if left out. [at least 1, at most 4] */
-  seats?: number;
-  /** Mattress: named size, queen if left out. */
+  /** Kind of item. */
+  item: "mattress" | "floor_mattress" | "box_spring" | "slatted_frame" | "metal_frame" | "headboard_wood" | "headboard_upholstered" | "bunk_bed" | "cot" | "sofa_bed" | "futon" | "hospital_bed" | "sofa" | "sectional" | "armchair" | "recliner" | "desk_chair" | "dining_chair" | "ottoman" | "vehicle_seat" | "night_table" | "dresser" | "wardrobe" | "bookcase" | "desk" | "clutter" | "luggage" | "wheelchair" | "stroller" | "curtain" | "picture" | "baseboard" | "carpet_edge" | "door_frame" | "socket_plate" | "wall_joint";
+  /** Beds: named mattress size; the kind's usual one if left out. */
   size?: "twin" | "twin_xl" | "full" | "queen" | "king" | "california_king" | "80x200" | "90x190" | "90x200" | "100x200" | "120x200" | "140x200" | "160x200" | "180x200";
-  /** Over the arms of a sofa, across a mattress; wins over size. [metres] [at least 0, at most 10] */
+  /** Across; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, headboard_wood, headboard_upholstered, bunk_bed, futon); inside, across (cot); over the arms (sofa_bed, sofa, armchair, recliner); of the platform (hospital_bed); over all, along the back (sectional); left to right (desk_chair, dining_chair, ottoman, vehicle_seat, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); over the wheels (wheelchair); one panel as it hangs (curtain); of the frame (picture); of the opening (door_frame); of the plate (socket_plate). [metres] [at least 0, at most 20] */
   width_metres?: number | string;
-  /** Mattress: foot to head; wins over size. [metres] [at least 0, at most 10] */
+  /** Foot to head; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, bunk_bed, futon); inside, foot to head (cot); of the platform (hospital_bed); over all, front to back (sectional); heading to hem (curtain); along the wall (baseboard, carpet_edge, wall_joint). [metres] [at least 0, at most 20] */
   length_metres?: number | string;
-  /** Sofa: front to back. [metres] [at least 0, at most 10] */
-  depth_metres?: number | string;
-  /** Sofa: floor to the top of the back cushions. [metres] [at least 0, at most 10] */
-  height_metres?: number | string;
-  /** Sofa: floor to the top of the seat cushions. [metres] [at least 0, at most 10] */
-  seat_height_metres?: number | string;
-  /** Sofa: floor to the top of the arms. [metres] [at least 0, at most 10] */
-  arm_height_metres?: number | string;
-  /** Sofa: one arm. [metres] [at least 0, at most 10] */
-  arm_width_metres?: number | string;
-  /** Sofa: floor to the underside. [metres] [at least 0, at most 10] */
-  leg_height_metres?: number | string;
-  /** Sofa: boxing of the seat cushions. [metres] [at least 0, at most 10] */
-  seat_cushion_thickness_metres?: number | string;
-  /** Sofa: boxing of the back cushions. [metres] [at least 0, at most 10] */
-  back_cushion_thickness_metres?: number | string;
-  /** Mattress. [metres] [at least 0, at most 10] */
+  /** Of the mattress (mattress, floor_mattress, futon); of posts and rails (headboard_wood); of the padded board (headboard_upholstered). [metres] [at least 0, at most 20] */
   thickness_metres?: number | string;
-  /** Mattress: floor to its underside; 0 lies on the floor. [metres] [at least 0, at most 10] */
+  /** Floor to its underside; 0 lies on the floor (mattress). [metres] [at least 0, at most 20] */
   base_height_metres?: number | string;
-  /** Sofa: a skirt hangs to the floor. */
-  skirted?: boolean;
-  /** Sofa: rows of buttons on the back cushions. */
+  /** Of the base alone (box_spring); floor to the top of the rails (slatted_frame, metal_frame); floor to its top (headboard_wood, headboard_upholstered, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller, baseboard); floor to the top of the posts (bunk_bed); floor to the top of the sides (cot); floor to the top of the back cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the platform as it stands now (hospital_bed); floor to the top of the head rest (vehicle_seat); floor to the grips (wheelchair); of the frame (picture); of the opening (door_frame); of the plate (socket_plate); floor to ceiling (wall_joint). [metres] [at least 0, at most 20] */
+  height_metres?: number | string;
+  /** Floor to the underside (box_spring, sofa_bed, sofa, armchair, recliner, ottoman, night_table, dresser). [metres] [at least 0, at most 20] */
+  leg_height_metres?: number | string;
+  /** Front to back (sofa_bed, sofa, armchair, recliner, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); of one run (sectional); of the cushion (vehicle_seat); of the seat (wheelchair). [metres] [at least 0, at most 20] */
+  depth_metres?: number | string;
+  /** Floor to the top of the seat cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the top of the seat (futon, desk_chair, dining_chair); floor to the top of the cushion (vehicle_seat); floor to the seat (wheelchair). [metres] [at least 0, at most 20] */
+  seat_height_metres?: number | string;
+  /** Floor to the top of the arms (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+  arm_height_metres?: number | string;
+  /** One arm (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+  arm_width_metres?: number | string;
+  /** Boxing of the seat cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+  seat_cushion_thickness_metres?: number | string;
+  /** Boxing of the back cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+  back_cushion_thickness_metres?: number | string;
+  /** Seats side by side (sofa_bed, sofa); seats along the back, without the corner (sectional). [at least 1, at most 12] */
+  seats?: number;
+  /** Seats of the return, without the corner (sectional). [at least 1, at most 12] */
+  return_seats?: number;
+  /** Drawers one above the other (night_table); drawers one above the other in each column (dresser); drawers of the pedestal (desk). [at least 1, at most 12] */
+  drawers?: number;
+  /** Columns of drawers (dresser). [at least 1, at most 12] */
+  columns?: number;
+  /** Doors side by side (wardrobe). [at least 1, at most 12] */
+  doors?: number;
+  /** Shelves between top and bottom (bookcase). [at least 1, at most 12] */
+  shelves?: number;
+  /** Panels side by side (curtain). [at least 1, at most 12] */
+  panels?: number;
+  /** Rows of buttons or tufts on it (headboard_upholstered, sofa_bed, sofa, armchair, recliner). */
   tufted?: boolean;
-  /** Cloth; unknown for a sofa and mattress_tick for a mattress if left out. */
+  /** A skirt hangs to the floor (sofa, armchair). */
+  skirted?: boolean;
+  /** It has arm rests (desk_chair). */
+  arms?: boolean;
+  /** The lid opens (ottoman). */
+  storage?: boolean;
+  /** Cloth; mattress_tick for mattresses and bases, unknown for everything else if left out. */
   covering?: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
-  /** Sofa: finish of the wooden legs. */
+  /** Finish of its wood or metal. */
   finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
   /** Most water the covering takes up without a mark, by a hidden-spot wetting test. [grams per m2] [at least 5, at most 500] */
   wetting_limit_grams_per_m2?: number | string;
@@ -2086,7 +2889,7 @@ export type FurnitureAnswer = {
     /** In words. */
     title: string;
     /** Kind of edge. */
-    kind: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap";
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "metal_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "curtain_heading" | "wall_joint" | "heap" | "electrical_cover";
     /** Name of its part. */
     part: string;
     /** Faces on which the line runs. */
@@ -2104,13 +2907,13 @@ export type FurnitureAnswer = {
     /** What lies between head and bug; handed on unchanged as `edge` of the question pace. */
     treat: {
       /** Kind of edge. */
-      kind: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap";
+      kind: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "metal_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "curtain_heading" | "wall_joint" | "heap" | "electrical_cover";
       /** Cloth over it. */
       covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
       /** What lies under the cloth. */
       fill: "batting_foam" | "foam" | "wood" | "none";
-      /** Finish of the wood met there. */
-      finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
+      /** Finish of the wood or metal met there; electronics is barred. */
+      finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown" | "electronics";
       /** By the wetting test of the item. [grams per m2] */
       wetting_limit_grams_per_m2?: number;
     };
@@ -2125,6 +2928,13 @@ export type FurnitureAnswer = {
     source: string;
     /** Given, handbook, practice, estimate, from memory. */
     quality: string;
+  }[];
+  /** To be shown with the item. */
+  cautions: {
+    /** What to know before it is worked on. */
+    text: string;
+    /** Where it comes from. */
+    source: string;
   }[];
   /** Version of the engine that answered. */
   engine: string;
@@ -2180,7 +2990,23 @@ export type PlanRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -2228,16 +3054,20 @@ export type PlanRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -2255,7 +3085,31 @@ export type PlanRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -2279,7 +3133,23 @@ export type PlanRequest = {
     /** The thermometer; without it no lag is corrected, which can only read low. */
     probe?: {
       /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
-      time_constant_seconds: number | string;
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
     };
     /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
     start_celsius?: number | string;
@@ -2327,16 +3197,20 @@ export type PlanRequest = {
     working_pace_metres_per_second?: number | string;
     /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
     samples?: number;
-    /** The passes. [1 to 64 entries] */
+    /** The readings. [1 to 64 entries] */
     readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
       distance_metres?: number | string;
       /** Time for that way. [seconds] [more than 0, at most 600] */
       seconds?: number | string;
-      /** What lay over the tip. */
-      layers: number | {
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
         /** Key of a material of the data files. */
         material?: string;
         /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
@@ -2354,7 +3228,31 @@ export type PlanRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading of the pass. [celsius] [at least -20, at most 120] */
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
       peak_celsius: number | string;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
@@ -2378,6 +3276,8 @@ export type PlanRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -2399,6 +3299,8 @@ export type PlanRequest = {
     head_length_metres: number | string;
     /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
     pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
     /** Most probable scores. [4 entries] */
     mode: number[];
     /** Lower triangle of the Laplace map. [4 entries] */
@@ -2433,43 +3335,59 @@ export type PlanRequest = {
   elevation_metres?: number | string;
   /** Request of the question furniture. [1 to 40 entries] */
   items: {
-    /** Kind of furniture. */
-    item: "sofa" | "mattress";
-    /** Sofa: seats, three if left out. [at least 1, at most 4] */
-    seats?: number;
-    /** Mattress: named size, queen if left out. */
+    /** Kind of item. */
+    item: "mattress" | "floor_mattress" | "box_spring" | "slatted_frame" | "metal_frame" | "headboard_wood" | "headboard_upholstered" | "bunk_bed" | "cot" | "sofa_bed" | "futon" | "hospital_bed" | "sofa" | "sectional" | "armchair" | "recliner" | "desk_chair" | "dining_chair" | "ottoman" | "vehicle_seat" | "night_table" | "dresser" | "wardrobe" | "bookcase" | "desk" | "clutter" | "luggage" | "wheelchair" | "stroller" | "curtain" | "picture" | "baseboard" | "carpet_edge" | "door_frame" | "socket_plate" | "wall_joint";
+    /** Beds: named mattress size; the kind's usual one if left out. */
     size?: "twin" | "twin_xl" | "full" | "queen" | "king" | "california_king" | "80x200" | "90x190" | "90x200" | "100x200" | "120x200" | "140x200" | "160x200" | "180x200";
-    /** Over the arms of a sofa, across a mattress; wins over size. [metres] [at least 0, at most 10] */
+    /** Across; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, headboard_wood, headboard_upholstered, bunk_bed, futon); inside, across (cot); over the arms (sofa_bed, sofa, armchair, recliner); of the platform (hospital_bed); over all, along the back (sectional); left to right (desk_chair, dining_chair, ottoman, vehicle_seat, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); over the wheels (wheelchair); one panel as it hangs (curtain); of the frame (picture); of the opening (door_frame); of the plate (socket_plate). [metres] [at least 0, at most 20] */
     width_metres?: number | string;
-    /** Mattress: foot to head; wins over size. [metres] [at least 0, at most 10] */
+    /** Foot to head; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, bunk_bed, futon); inside, foot to head (cot); of the platform (hospital_bed); over all, front to back (sectional); heading to hem (curtain); along the wall (baseboard, carpet_edge, wall_joint). [metres] [at least 0, at most 20] */
     length_metres?: number | string;
-    /** Sofa: front to back. [metres] [at least 0, at most 10] */
-    depth_metres?: number | string;
-    /** Sofa: floor to the top of the back cushions. [metres] [at least 0, at most 10] */
-    height_metres?: number | string;
-    /** Sofa: floor to the top of the seat cushions. [metres] [at least 0, at most 10] */
-    seat_height_metres?: number | string;
-    /** Sofa: floor to the top of the arms. [metres] [at least 0, at most 10] */
-    arm_height_metres?: number | string;
-    /** Sofa: one arm. [metres] [at least 0, at most 10] */
-    arm_width_metres?: number | string;
-    /** Sofa: floor to the underside. [metres] [at least 0, at most 10] */
-    leg_height_metres?: number | string;
-    /** Sofa: boxing of the seat cushions. [metres] [at least 0, at most 10] */
-    seat_cushion_thickness_metres?: number | string;
-    /** Sofa: boxing of the back cushions. [metres] [at least 0, at most 10] */
-    back_cushion_thickness_metres?: number | string;
-    /** Mattress. [metres] [at least 0, at most 10] */
+    /** Of the mattress (mattress, floor_mattress, futon); of posts and rails (headboard_wood); of the padded board (headboard_upholstered). [metres] [at least 0, at most 20] */
     thickness_metres?: number | string;
-    /** Mattress: floor to its underside; 0 lies on the floor. [metres] [at least 0, at most 10] */
+    /** Floor to its underside; 0 lies on the floor (mattress). [metres] [at least 0, at most 20] */
     base_height_metres?: number | string;
-    /** Sofa: a skirt hangs to the floor. */
-    skirted?: boolean;
-    /** Sofa: rows of buttons on the back cushions. */
+    /** Of the base alone (box_spring); floor to the top of the rails (slatted_frame, metal_frame); floor to its top (headboard_wood, headboard_upholstered, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller, baseboard); floor to the top of the posts (bunk_bed); floor to the top of the sides (cot); floor to the top of the back cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the platform as it stands now (hospital_bed); floor to the top of the head rest (vehicle_seat); floor to the grips (wheelchair); of the frame (picture); of the opening (door_frame); of the plate (socket_plate); floor to ceiling (wall_joint). [metres] [at least 0, at most 20] */
+    height_metres?: number | string;
+    /** Floor to the underside (box_spring, sofa_bed, sofa, armchair, recliner, ottoman, night_table, dresser). [metres] [at least 0, at most 20] */
+    leg_height_metres?: number | string;
+    /** Front to back (sofa_bed, sofa, armchair, recliner, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); of one run (sectional); of the cushion (vehicle_seat); of the seat (wheelchair). [metres] [at least 0, at most 20] */
+    depth_metres?: number | string;
+    /** Floor to the top of the seat cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the top of the seat (futon, desk_chair, dining_chair); floor to the top of the cushion (vehicle_seat); floor to the seat (wheelchair). [metres] [at least 0, at most 20] */
+    seat_height_metres?: number | string;
+    /** Floor to the top of the arms (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    arm_height_metres?: number | string;
+    /** One arm (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    arm_width_metres?: number | string;
+    /** Boxing of the seat cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    seat_cushion_thickness_metres?: number | string;
+    /** Boxing of the back cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    back_cushion_thickness_metres?: number | string;
+    /** Seats side by side (sofa_bed, sofa); seats along the back, without the corner (sectional). [at least 1, at most 12] */
+    seats?: number;
+    /** Seats of the return, without the corner (sectional). [at least 1, at most 12] */
+    return_seats?: number;
+    /** Drawers one above the other (night_table); drawers one above the other in each column (dresser); drawers of the pedestal (desk). [at least 1, at most 12] */
+    drawers?: number;
+    /** Columns of drawers (dresser). [at least 1, at most 12] */
+    columns?: number;
+    /** Doors side by side (wardrobe). [at least 1, at most 12] */
+    doors?: number;
+    /** Shelves between top and bottom (bookcase). [at least 1, at most 12] */
+    shelves?: number;
+    /** Panels side by side (curtain). [at least 1, at most 12] */
+    panels?: number;
+    /** Rows of buttons or tufts on it (headboard_upholstered, sofa_bed, sofa, armchair, recliner). */
     tufted?: boolean;
-    /** Cloth; unknown for a sofa and mattress_tick for a mattress if left out. */
+    /** A skirt hangs to the floor (sofa, armchair). */
+    skirted?: boolean;
+    /** It has arm rests (desk_chair). */
+    arms?: boolean;
+    /** The lid opens (ottoman). */
+    storage?: boolean;
+    /** Cloth; mattress_tick for mattresses and bases, unknown for everything else if left out. */
     covering?: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
-    /** Sofa: finish of the wooden legs. */
+    /** Finish of its wood or metal. */
     finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
     /** Most water the covering takes up without a mark, by a hidden-spot wetting test. [grams per m2] [at least 5, at most 500] */
     wetting_limit_grams_per_m2?: number | string;
@@ -2681,6 +3599,13 @@ export type PlanAnswer = {
       /** Target. [metres] */
       p90: number;
     } | null;
+    /** When the target lies deeper than 1.5 times what was tested in this covering. */
+    beyond_test?: {
+      /** Deepest tip of the readings. [metres] */
+      tested_depth_metres: number;
+      /** In words. */
+      text: string;
+    };
     /** Samples that the weights leave. */
     effective_samples: number;
     /** Size of the ensemble. */
@@ -2744,6 +3669,28 @@ export type PlanAnswer = {
       /** In words. */
       text: string;
     } | null;
+    /** What holds the heat back, and what is least known, in words. */
+    explanation: string | null;
+    /** First-order sensitivity of the fastest pace, largest first; unknowns that a fold test has tied together share theirs. */
+    what_matters: {
+      /** Unknown. */
+      what: "steam_temperature" | "exchange" | "cloth_vapour" | "forced_flow" | "layers" | "hand";
+      /** Of the variance of the fastest pace. */
+      share: number;
+      /** In words. */
+      text: string;
+      /** What would tell. */
+      remedy: string;
+    }[];
+    /** What would make it faster. */
+    levers: {
+      /** What is changed. */
+      lever: "longer_head" | "second_pass" | "hotter_steam" | "better_exchange" | "opener_cloth" | "stronger_push" | "conducting_layers";
+      /** Fastest pace of the middle case with it over that without. */
+      factor: number;
+      /** In words. */
+      text: string;
+    }[];
   }[];
   /** Edges with a pace. */
   edges_with_window: number;
@@ -2909,11 +3856,11 @@ export type FoldEventsAnswer = {
       events: string[];
       /** What people call it; no names of persons, no addresses. */
       title: string;
-      /** Sofa, mattress: the word the question furniture takes. */
+      /** A word of the question catalogue, as furniture takes it. */
       kind: string;
       /** The room it stands in. */
       room?: string;
-      /** Of a sofa. [at least 1, at most 20] */
+      /** Of a sofa or sectional. [at least 1, at most 20] */
       seats?: number;
       /** Name of a mattress size. */
       size?: string;
@@ -3032,7 +3979,17 @@ export type FoldEventsAnswer = {
         /** What people call it; no names of persons, no addresses. */
         title: string;
         /** Until 63 % of a sudden change shows. [seconds] [more than 0, at most 600] */
-        time_constant_seconds: number;
+        time_constant_seconds?: number;
+        /** A dip into boiling water, where it was timed. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -25, at most 60] */
+          start_celsius?: number;
+          /** Until 63 % of the way shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number;
+          /** Until 90 % of the way shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number;
+          [key: string]: unknown;
+        };
         /** What the person typed, key by key, with the unit as typed. */
         typed?: {
           [key: string]: unknown;
@@ -3094,7 +4051,13 @@ export type FoldEventsAnswer = {
         distance_metres?: number;
         /** Time for that length. [seconds] [more than 0, at most 3600] */
         seconds?: number;
-        /** Over the tip: how many, or a list that names each. */
+        /** What was done; a pass over the fold if left out. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+        /** How long the head rested. [seconds] [more than 0, at most 3600] */
+        hold_seconds?: number;
+        /** Of the real edge that was read. */
+        covering?: string;
+        /** Over the tip: how many, or a list that names each; a plate counts as one. */
         layers: number | unknown[];
         /** Highest temperature shown. [celsius] [at least -25, at most 150] */
         peak_celsius: number;
@@ -3126,7 +4089,13 @@ export type FoldEventsAnswer = {
       distance_metres?: number;
       /** Time for that length. [seconds] [more than 0, at most 3600] */
       seconds?: number;
-      /** Over the tip: how many, or a list that names each. */
+      /** What was done; a pass over the fold if left out. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      /** How long the head rested. [seconds] [more than 0, at most 3600] */
+      hold_seconds?: number;
+      /** Of the real edge that was read. */
+      covering?: string;
+      /** Over the tip: how many, or a list that names each; a plate counts as one. */
       layers: number | unknown[];
       /** Highest temperature shown. [celsius] [at least -25, at most 150] */
       peak_celsius: number;
@@ -3257,6 +4226,7 @@ export interface Questions {
   as_treated: { request: AsTreatedRequest; answer: AsTreatedAnswer };
   boiler: { request: BoilerRequest; answer: BoilerAnswer };
   jet: { request: JetRequest; answer: JetAnswer };
+  catalogue: { request: CatalogueRequest; answer: CatalogueAnswer };
   furniture: { request: FurnitureRequest; answer: FurnitureAnswer };
   plan: { request: PlanRequest; answer: PlanAnswer };
   fold_events: { request: FoldEventsRequest; answer: FoldEventsAnswer };
@@ -3274,6 +4244,7 @@ export const question_names = [
   "as_treated",
   "boiler",
   "jet",
+  "catalogue",
   "furniture",
   "plan",
   "fold_events",

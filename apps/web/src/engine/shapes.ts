@@ -33,7 +33,8 @@ export interface Furniture extends Stamped {
 
 // fold_test
 export interface Posterior { mean: number; sd: number; quantiles: Quantiles }
-export interface FoldAt { pace_metres_per_second: number; layers: number | string[]; depth_metres?: number; quantiles: Quantiles; lethal_share: number }
+export type ReadingKind = 'pass' | 'stationary' | 'coupon' | 'under_real_edge';
+export interface FoldAt { pace_metres_per_second: number; layers: number | string[]; covering?: string; depth_metres?: number; quantiles: Quantiles; lethal_share: number }
 export interface ReadingFit { index: number; measured_celsius: number; expected_celsius: number; standard_score: number; remark?: string }
 export interface FoldTestAnswer extends Stamped {
   posterior: Record<string, Posterior>; samples: number; effective_samples: number; verdict: Verdict; verdict_reason: Reason;
@@ -42,8 +43,13 @@ export interface FoldTestAnswer extends Stamped {
     reached: 'yes' | 'no' | 'not_proven'; probability: number; text: string;
   };
   fold_celsius_at: FoldAt[]; readings: ReadingFit[]; words: string[]; unidentified: string[];
-  calibration: unknown;
-  next_reading?: { layers: number | string[]; pace_metres_per_second: number; text: string } | null;
+  calibration: unknown; edge_calibrations?: unknown[];
+  contradictions: { code: string; readings: number[]; suspect?: number; kelvin: number; text: string; advice: string }[];
+  next_reading: {
+    code: 'tells_most' | 'little_to_gain'; kind: ReadingKind; layers: number; pace_metres_per_second?: number; hold_seconds?: number;
+    spread_now: number; spread_then: number; text: string;
+  };
+  drift?: { verdict: 'unchanged' | 'weaker' | 'stronger' | 'not_proven'; probability: number; mean_kelvin: number; text: string; advice: string };
 }
 
 // pace

@@ -43,7 +43,7 @@ export class Board {
         this.fail(groups.flat(), outcome.error);
         return;
       }
-      stand = { calibration: outcome.answer.calibration };
+      stand = { calibration: [outcome.answer.calibration, ...(outcome.answer.edge_calibrations ?? [])] };
     } else {
       stand = basis.prior;
     }
