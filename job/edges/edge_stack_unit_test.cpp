@@ -9,6 +9,7 @@
 
 #include "job/furniture/item.h"
 #include "physics/materials/materials.h"
+#include "treatments/steam/pass.h"
 
 namespace lastegg {
 namespace {
@@ -56,6 +57,22 @@ TEST(EdgeStack, EveryKindAndCoveringAndFillAnswers) {
         EXPECT_GE(stack->target_depth_metres,
                   kind.depth.least_metres + 0.9 * (kind.depth.most_metres - kind.depth.least_metres) - 1e-12);
       }
+    }
+  }
+}
+
+TEST(EdgeStack, TheEngineTakesEveryStack) {
+  for (const EdgeKind& kind : edge_kinds()) {
+    for (const Fill fill : k_all_fills) {
+      const auto stack = edge_stack(kind.key, "wool", fill);
+      if (!stack) continue;
+      steam::PassProblem pass;
+      pass.head = {0.08, 95, 700, 65e3, 0.003, 0.02, 0.25};
+      for (const auto& layer : stack->layers) pass.stack.push_back(layer.layer);
+      pass.depths_metres = {
+          std::max(stack->depth_factor * stack->target_depth_metres, stack->least_marched_metres)};
+      const auto checked = steam::check(pass);
+      EXPECT_TRUE(checked) << kind.key << ": " << (checked ? "" : checked.error().message);
     }
   }
 }

@@ -27,6 +27,7 @@ constexpr double k_solid_beyond = 1.5;
 
 // The widest the engine takes, docs/decisions/012-input-box.md.
 constexpr double k_most_capacity = 1e7;
+constexpr double k_most_conductivity = 5;
 constexpr double k_most_sorption = 200;
 
 double thickness_of(const std::vector<UncertainLayer>& layers) {
@@ -93,7 +94,8 @@ ShapedPlace fold(const Fold& fold, const DepthRange& depth, const std::vector<Un
       Layer& scaled = layer.layer;
       scaled.heat_capacity_joules_per_m3_kelvin =
           std::min(scaled.heat_capacity_joules_per_m3_kelvin * beyond, k_most_capacity);
-      scaled.conductivity_watts_per_metre_kelvin *= beyond;
+      scaled.conductivity_watts_per_metre_kelvin =
+          std::min(scaled.conductivity_watts_per_metre_kelvin * beyond, k_most_conductivity);
       scaled.sorption_scale_kilograms_per_m3 =
           std::min(scaled.sorption_scale_kilograms_per_m3 * beyond, k_most_sorption);
     }
