@@ -15,14 +15,17 @@ namespace lastegg {
 namespace {
 
 struct Table {
-  std::map<std::string, double> share_of_kind, factor_of_seen;
+  std::map<std::string, double> share_of_class, factor_of_seen;
+  std::map<std::string, std::string> class_of_kind;
 };
 
 Table load() {
   Table table;
   const auto data = nlohmann::json::parse(embedded::job_priority_data_where_bugs_sit_json, nullptr, false);
-  for (const auto& entry : data.at("items")) table.share_of_kind[entry.at("key")] = entry.at("value");
+  for (const auto& entry : data.at("items")) table.share_of_class[entry.at("key")] = entry.at("value");
   for (const auto& entry : data.at("seen")) table.factor_of_seen[entry.at("key")] = entry.at("value");
+  for (const auto& [group, kinds] : data.at("counted_as").items())
+    for (const auto& kind : kinds) table.class_of_kind[kind] = group;
   return table;
 }
 
@@ -31,10 +34,10 @@ const Table& table() {
   return loaded;
 }
 
-double share_of(const std::string& kind) {
-  const auto& shares = table().share_of_kind;
-  const auto found = shares.find(kind);
-  return found != shares.end() ? found->second : shares.at("elsewhere");
+const std::string& class_of(const std::string& kind) {
+  static const std::string elsewhere = "elsewhere";
+  const auto found = table().class_of_kind.find(kind);
+  return found != table().class_of_kind.end() ? found->second : elsewhere;
 }
 
 double factor_of(Seen seen) {
@@ -44,15 +47,16 @@ double factor_of(Seen seen) {
 }  // namespace
 
 std::vector<EdgePriority> prioritise(std::span<const WaitingEdge> edges) {
-  std::map<std::size_t, double> length_of_item;
-  for (const WaitingEdge& edge : edges) length_of_item[edge.item] += edge.length_metres;
+  std::map<std::string, double> length_of_class;
+  for (const WaitingEdge& edge : edges) length_of_class[class_of(edge.item_kind)] += edge.length_metres;
   std::vector<EdgePriority> out(edges.size());
   double sum = 0;
   for (std::size_t i = 0; i < edges.size(); ++i) {
-    const double length = length_of_item[edges[i].item];
+    const std::string& group = class_of(edges[i].item_kind);
+    const double length = length_of_class[group];
     if (length > 0)
       out[i].bug_share =
-          share_of(edges[i].item_kind) * edges[i].length_metres / length * factor_of(edges[i].seen);
+          table().share_of_class.at(group) * edges[i].length_metres / length * factor_of(edges[i].seen);
     sum += out[i].bug_share;
   }
   std::vector<std::size_t> order;

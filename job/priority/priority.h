@@ -15,7 +15,7 @@ enum class Seen { none, signs, live };
 /// An edge that waits for treatment.
 struct WaitingEdge {
   std::size_t item = 0;   ///< index of its item
-  std::string item_kind;  ///< "sofa", "mattress" ...; a kind that the data do not know is "elsewhere"
+  std::string item_kind;  ///< a word of the catalogue; one that the data do not name is "elsewhere"
   double length_metres = 0;
   Seen seen = Seen::none;
   std::optional<double> seconds;  ///< none: no pace, so it cannot be treated with steam
@@ -29,9 +29,11 @@ struct EdgePriority {
 };
 
 /// What matters most per minute.
-/// Model:   an item's edges hold its kind's share of the bugs, by length, times a factor for what was seen
-///          there; shares then add up to one over all edges given. Killed per minute = share x kill
-///          probability / minutes. Of equal edges the first given comes first.
+/// Model:   the edges of all items of a class (beds' frames, seats ...) hold the class's share of the bugs,
+/// by
+///          length, times a factor for what was seen there; shares then add up to one over all edges given.
+///          Killed per minute = share x kill probability / minutes. Of equal edges the first given comes
+///          first.
 /// Source:  data where_bugs_sit.json; division by length: estimate
 /// Checked: job/priority/priority_law_test.cpp
 std::vector<EdgePriority> prioritise(std::span<const WaitingEdge> edges);
