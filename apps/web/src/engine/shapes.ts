@@ -72,6 +72,9 @@ export interface PaceAnswer extends Stamped {
     target_celsius?: Quantiles; quantiles?: Quantiles; lethal_share: number; condensate_grams_per_m2?: number | { p50: number; p95: number };
     text: string;
   } | null;
+  explanation: string | null;
+  what_matters: { what: string; share: number; text: string; remedy: string }[];
+  levers: { lever: string; factor: number; text: string }[];
 }
 
 // pass
