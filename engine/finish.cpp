@@ -22,9 +22,9 @@ constexpr std::pair<std::string_view, std::string_view> k_wood_finishes[] = {
     {"varnish", "catalysed_varnish"},
     {"paint", "alkyd_paint"}};
 
-/// Of the time that a head is held on a spot this much may pass before the surface is above its limit. What
-/// it stays above it afterwards is not counted. Source: judgement; a bare head takes a cloth's surface past
-/// 70 C within about one second.
+/// Of the time that a head is held on a spot this much may pass before the surface is above its limit.
+/// Source: judgement; a weak head may take longer, and the seconds that the surface stays above the limit
+/// after the head has gone, which are not counted, make up for it.
 constexpr double k_warming_seconds = 2;
 
 // A short dwell sets the surface's limit; of several the lowest.
