@@ -55,7 +55,8 @@ TEST(Finish, EveryCoveringNamesItsSources) {
   for (const Covering& covering : all_coverings()) {
     const Finish finish = finish_named(covering.word.c_str(), std::nullopt);
     EXPECT_EQ(finish.limits.size(), covering.damage_limits.size()) << covering.word;
-    for (const Json& limit : to_json(finish).at("limits")) {
+    const Json told = to_json(finish);  // outlives the loop over a part of it
+    for (const Json& limit : told.at("limits")) {
       EXPECT_FALSE(limit.at("source").get<std::string>().empty()) << covering.word;
       EXPECT_FALSE(limit.at("locator").get<std::string>().empty()) << covering.word;
     }
