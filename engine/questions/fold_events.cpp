@@ -1,7 +1,10 @@
 // Question `fold_events`: the state of a job from the events of its record.
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
+#include <string_view>
 
 #include "engine/ask.h"
 #include "engine/questions/questions.h"
@@ -52,6 +55,8 @@ Shape data_shape(const DataField& known) {
       return either({integer("how many"), list(anything("one layer"), "each layer")}, meaning);
     case DataField::Type::object:
       return object(data_fields(known.fields), meaning).allow_more();
+    case DataField::Type::list:
+      return list(object(data_fields(known.fields), "an entry").allow_more(), meaning);
   }
   return anything(meaning);
 }
@@ -82,6 +87,13 @@ Shape entities_shape(const std::string& kind, std::string meaning) {
   return list(entity_shape(kind), std::move(meaning));
 }
 
+// Lists of things that a technician brings stand together under `kit`.
+bool is_equipment(std::string_view list) {
+  static constexpr std::array<std::string_view, 6> k_equipment{"machines", "heads",   "towels",
+                                                               "probes",   "vacuums", "dryers"};
+  return std::find(k_equipment.begin(), k_equipment.end(), list) != k_equipment.end();
+}
+
 Shape state_shape() {
   const Shape removed = object(
       {field("kind", shape::text("kind of the entity")),
@@ -91,24 +103,25 @@ Shape state_shape() {
                            .allow_more()),
        field("removed_by", list(id_shape("an event"), "the removals; a correction of each puts it back"))},
       "an entity off the lists");
-  return object(
-      {field("job", entity_shape("job/1").or_null()), field("dwelling", entity_shape("dwelling/1").or_null()),
-       field("dwellings",
-             entities_shape("dwelling/1", "all dwellings; dwelling is null unless there is one")),
-       field("rooms", entities_shape("room/1", "by id")), field("items", entities_shape("item/1", "by id")),
-       field("kit", object({field("machines", entities_shape("machine/1", "by id")),
-                            field("heads", entities_shape("head/1", "by id")),
-                            field("towels", entities_shape("towel/1", "by id")),
-                            field("probes", entities_shape("probe/1", "by id"))},
-                           "equipment")),
-       field("fold_tests",
-             list(entity_shape("fold_test/1",
-                               {field("readings", entities_shape("reading/1", "of this test, by id"))}),
-                  "by id")),
-       field("readings_without_test", entities_shape("reading/1", "whose fold test has not arrived")),
-       field("settings", entity_shape("settings/1").or_null()),
-       field("removed", list(removed, "by id, a fold test with its readings"))},
-      "what the record says now");
+  std::vector<Field> fields{field("job", entity_shape("job/1").or_null()),
+                            field("dwelling", entity_shape("dwelling/1").or_null())};
+  std::vector<Field> kit;
+  for (const record::KindRule& rule : record::kind_rules()) {
+    if (rule.list.empty()) continue;
+    std::vector<Field>& place = is_equipment(rule.list) ? kit : fields;
+    place.push_back(field(std::string(rule.list), entities_shape(std::string(rule.kind), "by id")));
+  }
+  fields.push_back(field("kit", object(std::move(kit), "equipment")));
+  fields.push_back(
+      field("fold_tests",
+            list(entity_shape("fold_test/1",
+                              {field("readings", entities_shape("reading/1", "of this test, by id"))}),
+                 "by id")));
+  fields.push_back(
+      field("readings_without_test", entities_shape("reading/1", "whose fold test has not arrived")));
+  fields.push_back(field("settings", entity_shape("settings/1").or_null()));
+  fields.push_back(field("removed", list(removed, "by id, a fold test with its readings")));
+  return object(std::move(fields), "what the record says now; dwelling is null unless there is one");
 }
 
 Shape answer_shape() {
@@ -167,13 +180,8 @@ Json to_json(const record::JobState& state) {
   Json json;
   json["job"] = to_json(state.job);
   json["dwelling"] = to_json(state.dwelling);
-  json["dwellings"] = to_json(state.dwellings);
-  json["rooms"] = to_json(state.rooms);
-  json["items"] = to_json(state.items);
-  json["kit"] = {{"machines", to_json(state.machines)},
-                 {"heads", to_json(state.heads)},
-                 {"towels", to_json(state.towels)},
-                 {"probes", to_json(state.probes)}};
+  for (const auto& [name, entities] : state.lists)
+    (is_equipment(name) ? json["kit"] : json)[std::string(name)] = to_json(entities);
   json["fold_tests"] = Json::array();
   for (const record::FoldTest& test : state.fold_tests) {
     Json entity = to_json(test.test);

@@ -8,8 +8,10 @@
 #include "engine/finish.h"
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
+#include "engine/water_drop.h"
 #include "job/furniture/catalogue.h"
 #include "job/furniture/dimensions.h"
+#include "job/furniture/edge_changes.h"
 
 namespace lastegg {
 namespace {
@@ -73,6 +75,26 @@ std::vector<std::pair<std::string, std::string>> keys_of(List furniture::Kind::*
   return keys;
 }
 
+Shape change_shape() {
+  return object(
+      {field("change", choice({{"added", "a further edge"},
+                               {"renamed", "another title"},
+                               {"split", "two edges in place of one"},
+                               {"left_out", "not on the list"}},
+                              "what was changed")),
+       optional("id", shape::text("name of an added edge")),
+       optional("edge", shape::text("the edge that is renamed, split or left out")),
+       optional("title", shape::text("of an added or renamed edge")),
+       with_default("kind", choice(choices_of(furniture::k_edge_kinds), "of an added edge"), "seam"),
+       optional("part", shape::text("of an added edge; the first part if left out")),
+       optional("length_metres", number(Unit::metre, "of an added edge").above(0).at_most(100)),
+       with_default("height_metres", number(Unit::metre, "of an added edge").at_least(0).at_most(10), 0.5),
+       with_default("in_sight", flag("of an added edge"), true),
+       optional("at_share",
+                ratio("where a split lies along the edge; the middle if left out").at_least(0).at_most(1))},
+      "one change");
+}
+
 /// Every key that some kind takes; the limits are those of the data file, told again with the place when
 /// passed.
 Shape request_shape() {
@@ -98,6 +120,9 @@ Shape request_shape() {
                    .at_least(5)
                    .at_most(500)));
   fields.push_back(optional("hidden_spot_seconds", hidden_spot_seconds()));
+  fields.push_back(optional("water_drop", water_drop_shape()));
+  fields.push_back(
+      optional("changes", list(change_shape(), "what a person changed of its edges").items(0, 400)));
   return object(std::move(fields), "the item; measures that are left out take usual values");
 }
 
@@ -110,15 +135,18 @@ Shape edge_shape() {
        optional("finish", choice(choices_of(furniture::k_finishes),
                                  "finish of the wood or metal met there; electronics is barred")),
        optional("wetting_limit_grams_per_m2", number(Unit::gram_per_m2, "by the wetting test of the item")),
-       optional("hidden_spot_seconds", number(Unit::second, "by the hidden spot of the item"))},
+       optional("hidden_spot_seconds", number(Unit::second, "by the hidden spot of the item")),
+       optional("water_drop", water_drop_shape())},
       "what lies between head and bug; handed on unchanged as `edge` of the question pace");
   return object(
       {field("id", shape::text("stable name, from build to build")), field("title", shape::text("in words")),
        field("kind", choice(choices_of(furniture::k_edge_kinds), "kind of edge")),
        field("part", shape::text("name of its part")), field("faces", names),
-       field("points_metres", list(list(number(Unit::metre, "x, y or z"), "a point").items(3, 3),
-                                   "the line; the first point comes again at the end of a closed one")
-                                  .items(2, 1000)),
+       field("points_metres",
+             list(list(number(Unit::metre, "x, y or z"), "a point").items(3, 3),
+                  "the line; the first point comes again at the end of a closed one; an added "
+                  "edge has none")
+                 .items(0, 1000)),
        field("length_metres", number(Unit::metre, "along the line").above(0)),
        field("height_metres", number(Unit::metre, "mean above the floor").at_least(0)),
        field("height_range_metres",
@@ -241,14 +269,45 @@ furniture::ItemRequest item_request(const Json& request) {
   return item;
 }
 
+std::vector<furniture::EdgeChange> changes_of(const Json& request) {
+  using What = furniture::EdgeChange::What;
+  static const std::map<std::string, What> k_words{{"added", What::added},
+                                                   {"renamed", What::renamed},
+                                                   {"split", What::split},
+                                                   {"left_out", What::left_out}};
+  std::vector<furniture::EdgeChange> changes;
+  const Json* list = member_if(request, "changes");
+  if (list == nullptr) return changes;
+  for (const Json& told : *list) {
+    furniture::EdgeChange change;
+    change.what = k_words.at(text_of(told, "change"));
+    change.id = text_if(told, "id").value_or("");
+    change.edge = text_if(told, "edge").value_or("");
+    change.title = text_if(told, "title").value_or("");
+    change.kind = furniture::edge_kind_named(text_of(told, "kind")).value_or(furniture::EdgeKind::seam);
+    change.part = text_if(told, "part").value_or("");
+    change.length_metres = number_if(told, "length_metres").value_or(0);
+    change.height_metres = number_of(told, "height_metres");
+    change.in_sight = told.at("in_sight").get<bool>();
+    change.at_share = number_if(told, "at_share");
+    changes.push_back(std::move(change));
+  }
+  return changes;
+}
+
 Result<Answer> solve(const Json& request) {
-  const auto item = furniture::build_item(item_request(request));
+  const auto built = furniture::build_item(item_request(request));
+  if (!built) return refuse(built.error());
+  const auto item = furniture::with_changes(*built, changes_of(request));
   if (!item) return refuse(item.error());
   Answer answer{json_of(*item), {}, {furniture::furniture_dimensions()->key}};
   for (const char* told : {"wetting_limit_grams_per_m2", "hidden_spot_seconds"}) {
     if (const auto value = number_if(request, told)) {
       for (Json& edge : answer.result["edges"]) edge["treat"][told] = *value;
     }
+  }
+  if (const Json* drop = member_if(request, "water_drop")) {
+    for (Json& edge : answer.result["edges"]) edge["treat"]["water_drop"] = *drop;
   }
   const bool all_given = std::all_of(item->dimensions.begin(), item->dimensions.end(),
                                      [](const auto& used) { return used.quality == "given"; });

@@ -45,4 +45,8 @@ std::optional<Finish> finish_named(std::string_view name) {
   return word_in(k_finishes, name);
 }
 
+std::optional<EdgeKind> edge_kind_named(std::string_view name) {
+  return word_in(k_edge_kinds, name);
+}
+
 }  // namespace lastegg::furniture

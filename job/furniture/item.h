@@ -151,6 +151,7 @@ std::string_view name_of(Finish finish);
 /// The word with that name, if the list has it.
 std::optional<Covering> covering_named(std::string_view name);
 std::optional<Finish> finish_named(std::string_view name);
+std::optional<EdgeKind> edge_kind_named(std::string_view name);
 
 /// A place in the room, metres.
 struct Vertex {

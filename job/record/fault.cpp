@@ -90,6 +90,17 @@ std::optional<Error> word_fault(const DataField& field, const Json& value, const
                    list);
 }
 
+std::optional<Error> list_fault(const DataField& field, const Json& value, const std::string& where) {
+  if (!value.is_array()) return wrong_type(field, where, "a list");
+  for (std::size_t i = 0; i < value.size(); ++i) {
+    const std::string place = fmt::format("{}/{}", where, i);
+    if (!value[i].is_object())
+      return complaint(fmt::format("an entry of {} must be an object", field.key), place);
+    if (std::optional<Error> fault = fields_fault(field.fields, value[i], place)) return fault;
+  }
+  return std::nullopt;
+}
+
 std::optional<Error> value_fault(const DataField& field, const Json& value, const std::string& where) {
   switch (field.type) {
     case Type::text:
@@ -119,6 +130,8 @@ std::optional<Error> value_fault(const DataField& field, const Json& value, cons
     case Type::object:
       if (!value.is_object()) return wrong_type(field, where, "an object");
       return fields_fault(field.fields, value, where);
+    case Type::list:
+      return list_fault(field, value, where);
   }
   return std::nullopt;
 }

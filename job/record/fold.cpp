@@ -63,14 +63,10 @@ class Folder {
     JobState& state = folded_.state;
     state.job = the_one("job/1");
     state.settings = the_one("settings/1");
-    state.dwellings = entities("dwelling/1");
-    if (state.dwellings.size() == 1) state.dwelling = state.dwellings.front();
-    state.rooms = entities("room/1");
-    state.items = entities("item/1");
-    state.machines = entities("machine/1");
-    state.heads = entities("head/1");
-    state.towels = entities("towel/1");
-    state.probes = entities("probe/1");
+    for (const KindRule& rule : kind_rules())
+      if (!rule.list.empty()) state.lists[rule.list] = entities(std::string(rule.kind));
+    if (const auto& dwellings = state.lists["dwellings"]; dwellings.size() == 1)
+      state.dwelling = dwellings.front();
     gather_fold_tests();
     const auto before = [](const auto& one, const auto& other) {
       return std::tie(one.subject, one.kind) < std::tie(other.subject, other.kind);

@@ -3,8 +3,10 @@
 #pragma once
 
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "job/record/event_set.h"
@@ -35,9 +37,9 @@ struct Removed {
 /// Entities by id, without the removed ones.
 struct JobState {
   std::optional<Entity> job;
-  std::optional<Entity> dwelling;  ///< when there is exactly one
-  std::vector<Entity> dwellings, rooms, items;
-  std::vector<Entity> machines, heads, towels, probes;
+  std::optional<Entity> dwelling;                         ///< when there is exactly one
+  std::map<std::string_view, std::vector<Entity>> lists;  ///< by the name of the list that their kind states
+  const std::vector<Entity>& list(std::string_view name) const { return lists.at(name); }
   std::vector<FoldTest> fold_tests;
   std::vector<Entity> readings_without_test;  ///< whose test has not arrived
   std::optional<Entity> settings;

@@ -26,7 +26,7 @@ std::string titled(unsigned id, const char* kind, unsigned subject, const char* 
 TEST(Fold, OfNothingIsEmpty) {
   const Folded folded = fold(EventSet());
   EXPECT_FALSE(folded.state.job.has_value());
-  EXPECT_TRUE(folded.state.rooms.empty());
+  EXPECT_TRUE(folded.state.list("rooms").empty());
   EXPECT_EQ(folded.event_count, 0U);
   // SHA-256 of no bytes, FIPS 180-4.
   EXPECT_EQ(folded.state_hash, "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
@@ -53,14 +53,14 @@ TEST(Fold, PutsEveryKindInItsPlace) {
   EXPECT_EQ(state.job->id, id_number(100));
   EXPECT_EQ(state.dwelling->data["kind"], "apartment");
   EXPECT_EQ(state.settings->data["temperature"], "F");
-  ASSERT_EQ(state.rooms.size(), 1U);
-  ASSERT_EQ(state.items.size(), 1U);
-  ASSERT_EQ(state.machines.size(), 1U);
-  ASSERT_EQ(state.heads.size(), 1U);
-  ASSERT_EQ(state.towels.size(), 1U);
-  ASSERT_EQ(state.probes.size(), 1U);
-  EXPECT_EQ(state.probes[0].data["time_constant_seconds"], 0.3);
-  EXPECT_EQ(state.heads[0].event, id_number(6));
+  ASSERT_EQ(state.list("rooms").size(), 1U);
+  ASSERT_EQ(state.list("items").size(), 1U);
+  ASSERT_EQ(state.list("machines").size(), 1U);
+  ASSERT_EQ(state.list("heads").size(), 1U);
+  ASSERT_EQ(state.list("towels").size(), 1U);
+  ASSERT_EQ(state.list("probes").size(), 1U);
+  EXPECT_EQ(state.list("probes")[0].data["time_constant_seconds"], 0.3);
+  EXPECT_EQ(state.list("heads")[0].event, id_number(6));
   ASSERT_EQ(state.fold_tests.size(), 1U);
   ASSERT_EQ(state.fold_tests[0].readings.size(), 2U);
   EXPECT_EQ(state.fold_tests[0].readings[0].id, id_number(109));
@@ -78,8 +78,8 @@ TEST(Fold, ListsRivalsWithTheirValues) {
   EXPECT_EQ(folded.conflicts[0].rivals, (std::vector<std::string>{id_number(2), id_number(3)}));
   EXPECT_EQ(folded.conflicts[0].values[0]["title"], "b");
   EXPECT_EQ(folded.conflicts[0].values[1]["title"], "c");
-  ASSERT_EQ(folded.state.rooms.size(), 1U);
-  EXPECT_EQ(folded.state.rooms[0].events, folded.conflicts[0].rivals);
+  ASSERT_EQ(folded.state.list("rooms").size(), 1U);
+  EXPECT_EQ(folded.state.list("rooms")[0].events, folded.conflicts[0].rivals);
 }
 
 TEST(Fold, UncorrectedStatementsOfOneSubjectAreRivalsToo) {
@@ -99,15 +99,15 @@ TEST(Fold, EqualStatementsAgree) {
   const Folded folded = fold(set_of({line_of(1, "room/1", 100, R"({"title":"a","size":1})"),
                                      line_of(2, "room/1", 100, R"({"size":1.0,"title":"a"})")}));
   EXPECT_TRUE(folded.conflicts.empty());
-  ASSERT_EQ(folded.state.rooms.size(), 1U);
-  EXPECT_EQ(folded.state.rooms[0].events.size(), 2U);
+  ASSERT_EQ(folded.state.list("rooms").size(), 1U);
+  EXPECT_EQ(folded.state.list("rooms")[0].events.size(), 2U);
 }
 
 TEST(Fold, OneCorrectionForEachRivalSettlesThem) {
   const Folded folded = fold(set_of({room_line(1, 100, "a"), room_line(2, 100, "b", 1),
                                      room_line(3, 100, "c", 1), room_line(4, 100, "c", 2)}));
   EXPECT_TRUE(folded.conflicts.empty());
-  EXPECT_EQ(folded.state.rooms[0].data["title"], "c");
+  EXPECT_EQ(folded.state.list("rooms")[0].data["title"], "c");
 }
 
 // If the earlier or the later id always won, a clock would have decided.
@@ -117,8 +117,8 @@ TEST(Fold, NeitherEarlierNorLaterIdIsAlwaysShown) {
   for (unsigned n = 0; n < k_rooms; ++n) {
     const Folded folded =
         fold(set_of({room_line(2 * n + 1, 100 + n, "a"), room_line(2 * n + 2, 100 + n, "b")}));
-    ASSERT_EQ(folded.state.rooms.size(), 1U);
-    if (folded.state.rooms[0].event == id_number(2 * n + 1)) ++earlier;
+    ASSERT_EQ(folded.state.list("rooms").size(), 1U);
+    if (folded.state.list("rooms")[0].event == id_number(2 * n + 1)) ++earlier;
   }
   // Binomial(40, 1/2): outside 8..32 with a chance of 7e-5, fixed by the ids above.
   EXPECT_GE(earlier, 8);
@@ -136,21 +136,21 @@ TEST(Fold, TwoJobsInOneRecordAreAConflict) {
 TEST(Fold, SeveralDwellingsAreListed) {
   const Folded folded = fold(set_of({titled(1, "dwelling/1", 100, "a"), titled(2, "dwelling/1", 200, "b")}));
   EXPECT_TRUE(folded.conflicts.empty());
-  EXPECT_EQ(folded.state.dwellings.size(), 2U);
+  EXPECT_EQ(folded.state.list("dwellings").size(), 2U);
   EXPECT_FALSE(folded.state.dwelling.has_value());
 }
 
 TEST(Fold, RemovalTakesOffTheListsAndCanBeTakenBack) {
   const std::vector<std::string> lines = {room_line(1, 100, "a"), removed_line(2, 100)};
   const Folded gone = fold(set_of(lines));
-  EXPECT_TRUE(gone.state.rooms.empty());
+  EXPECT_TRUE(gone.state.list("rooms").empty());
   ASSERT_EQ(gone.state.removed.size(), 1U);
   EXPECT_EQ(gone.state.removed[0].entity.data["title"], "a");
   EXPECT_EQ(gone.state.removed[0].by, std::vector<std::string>{id_number(2)});
   EXPECT_EQ(gone.event_count, 2U);
 
   const Folded back = fold(set_of({lines[0], lines[1], removed_line(3, 100, R"({"removed":false})", 2)}));
-  EXPECT_EQ(back.state.rooms.size(), 1U);
+  EXPECT_EQ(back.state.list("rooms").size(), 1U);
   EXPECT_TRUE(back.state.removed.empty());
   EXPECT_TRUE(back.conflicts.empty());
 }
@@ -158,7 +158,7 @@ TEST(Fold, RemovalTakesOffTheListsAndCanBeTakenBack) {
 TEST(Fold, DisagreementOverARemovalKeepsItOnTheLists) {
   const Folded folded = fold(set_of({room_line(1, 100, "a"), removed_line(2, 100), removed_line(4, 100),
                                      removed_line(3, 100, R"({"removed":false})", 2)}));
-  EXPECT_EQ(folded.state.rooms.size(), 1U);
+  EXPECT_EQ(folded.state.list("rooms").size(), 1U);
   ASSERT_EQ(folded.conflicts.size(), 1U);
   EXPECT_EQ(folded.conflicts[0].kind, "removed/1");
 }
@@ -217,9 +217,9 @@ TEST(Demo, IsSoundAndSaysThatItIsInvented) {
   EXPECT_TRUE(folded.conflicts.empty());
   EXPECT_TRUE(folded.unknown.empty());
   EXPECT_TRUE(folded.state.readings_without_test.empty());
-  EXPECT_EQ(folded.state.rooms.size(), 2U);
-  ASSERT_EQ(folded.state.items.size(), 2U);
-  for (const Entity& item : folded.state.items)
+  EXPECT_EQ(folded.state.list("rooms").size(), 2U);
+  ASSERT_EQ(folded.state.list("items").size(), 2U);
+  for (const Entity& item : folded.state.list("items"))
     EXPECT_TRUE(item.data["kind"] == "sofa" || item.data["kind"] == "mattress");
   ASSERT_EQ(folded.state.fold_tests.size(), 1U);
   EXPECT_EQ(folded.state.fold_tests[0].readings.size(), 8U);

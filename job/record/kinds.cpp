@@ -2,92 +2,23 @@
 
 #include <algorithm>
 
+#include "job/record/kind_builders.h"
+#include "job/record/kind_groups.h"
+
 namespace lastegg::record {
 namespace {
 
 using Type = DataField::Type;
 
-constexpr bool k_required = true;
-constexpr bool k_optional = false;
-
-DataField of_type(Type type, std::string_view key, bool is_required, std::string_view text) {
-  DataField field;
-  field.key = key;
-  field.type = type;
-  field.is_required = is_required;
-  field.text = text;
-  return field;
-}
-
-DataField number(std::string_view key, bool is_required, Unit unit, double least, double most,
-                 std::string_view text) {
-  DataField field = of_type(Type::number, key, is_required, text);
-  field.unit = unit;
-  field.least = least;
-  field.most = most;
-  return field;
-}
-
-// A number that must be above zero.
-DataField positive(std::string_view key, bool is_required, Unit unit, double most, std::string_view text) {
-  DataField field = number(key, is_required, unit, 0, most, text);
-  field.least_excluded = true;
-  return field;
-}
-
-DataField whole(std::string_view key, double least, double most, std::string_view text) {
-  DataField field = of_type(Type::integer, key, k_optional, text);
-  field.least = least;
-  field.most = most;
-  return field;
-}
-
-DataField word(std::string_view key, bool is_required, std::vector<std::string_view> words,
-               std::string_view text) {
-  DataField field = of_type(Type::word, key, is_required, text);
-  field.words = std::move(words);
-  return field;
-}
-
-DataField object(std::string_view key, std::vector<DataField> fields, std::string_view text) {
-  DataField field = of_type(Type::object, key, k_optional, text);
-  field.fields = std::move(fields);
-  return field;
-}
-
-DataField title() {
-  return of_type(Type::text, "title", k_required, "what people call it; no names of persons, no addresses");
-}
-
-DataField typed() {
-  return object("typed", {}, "what the person typed, key by key, with the unit as typed");
-}
-
-DataField elevation() {
-  return number("elevation_metres", k_optional, Unit::metre, -450, 6000, "above sea level");
-}
-
-// Keys that every kind may carry.
-KindRule kind(std::string_view name, std::string_view text, std::vector<DataField> fields) {
-  KindRule rule;
-  rule.kind = name;
-  rule.text = text;
-  rule.fields = std::move(fields);
-  rule.fields.push_back(of_type(Type::text, "note", k_optional, "a remark"));
-  rule.fields.push_back(
-      of_type(Type::flag, "invented", k_optional, "true in made-up data, such as the demo's"));
-  return rule;
-}
-
 std::vector<KindRule> place_kinds() {
   return {
-      kind("job/1", "What the job is called. Its subject is the job's id.",
+      kind("job/1", "", "What the job is called. Its subject is the job's id.",
            {title(), of_type(Type::date, "opened_on", k_optional, "the day the job began"), elevation()}),
-      kind("dwelling/1", "A home that is looked at or treated.",
+      kind("dwelling/1", "dwellings", "A home that is looked at or treated.",
            {title(), of_type(Type::text, "kind", k_optional, "apartment, house, ..."),
             of_type(Type::id, "job", k_optional, "the job it belongs to"), elevation()}),
       kind(
-          "room/1", "A room of a dwelling.",
+          "room/1", "rooms", "A room of a dwelling.",
           {title(), of_type(Type::id, "dwelling", k_optional, "the dwelling it is in"),
            object(
                "outline",
@@ -97,7 +28,8 @@ std::vector<KindRule> place_kinds() {
                 positive("depth_metres", k_required, Unit::metre, 200, "far to near")},
                "where its walls stand")}),
       kind(
-          "item/1", "A piece of furniture. What it is and how large goes on to the question furniture.",
+          "item/1", "items",
+          "A piece of furniture. What it is and how large goes on to the question furniture.",
           {title(),
            of_type(Type::text, "kind", k_required, "a word of the question catalogue, as furniture takes it"),
            of_type(Type::id, "room", k_optional, "the room it stands in"),
@@ -114,6 +46,12 @@ std::vector<KindRule> place_kinds() {
                   "water the covering took without a mark in a hidden-spot test"),
            number("hidden_spot_seconds", k_optional, Unit::second, 1, 120,
                   "for which the head was held on a hidden spot and left no mark"),
+           object("water_drop",
+                  {word("face", k_optional, {"not_tried", "soaks", "beads"}, "a drop of water on its face"),
+                   word("back", k_optional, {"not_seen", "open", "coated"}, "its back, where it can be seen"),
+                   number("seconds", k_optional, Unit::second, 0, 3600, "until the drop had soaked in")},
+                  "the water-drop check of its covering"),
+           of_type(Type::flag, "sleeps_here", k_optional, "somebody sleeps or long sits on it"),
            object("place",
                   {number("x_metres", k_required, Unit::metre, -1000, 1000,
                           "its middle, from the room's left wall"),
@@ -126,18 +64,22 @@ std::vector<KindRule> place_kinds() {
 
 std::vector<KindRule> kit_kinds() {
   std::vector<KindRule> rules = {
-      kind("machine/1", "A steamer.",
-           {title(), positive("power_watts", k_optional, Unit::watt, 50000, "as its plate says"), typed()}),
-      kind("head/1", "A steam head.",
+      kind("machine/1", "machines", "A steamer.",
+           {title(), positive("power_watts", k_optional, Unit::watt, 50000, "as its plate says"),
+            word("tank", k_optional, {"continuous", "pressurised", "kettle"}, "kind of tank"),
+            positive("water_kilograms", k_optional, Unit::kilogram, 50, "full tank or reservoir"),
+            number("gauge_pascal", k_optional, Unit::pascal, 0, 1.2e6, "working pressure above the room"),
+            typed()}),
+      kind("head/1", "heads", "A steam head.",
            {title(), of_type(Type::id, "machine", k_optional, "the machine it belongs to"),
             positive("length_metres", k_required, Unit::metre, 2, "along the pass"),
             positive("width_metres", k_optional, Unit::metre, 2, "across the pass"), typed()}),
-      kind("towel/1", "A way of using a towel.",
+      kind("towel/1", "towels", "A way of using a towel.",
            {title(),
             word("use", k_required, {"none", "wrapped", "laid"},
                  "no towel, around the head, or lying on the cloth"),
             positive("thickness_metres", k_optional, Unit::metre, 0.1, "as it lies"), typed()}),
-      kind("probe/1", "A thermometer probe.",
+      kind("probe/1", "probes", "A thermometer probe.",
            {title(),
             positive("time_constant_seconds", k_optional, Unit::second, 600,
                      "until 63 % of a sudden change shows"),
@@ -153,7 +95,7 @@ std::vector<KindRule> kit_kinds() {
 
 std::vector<KindRule> test_kinds() {
   std::vector<KindRule> rules = {
-      kind("fold_test/1", "A test of one head with one towel: a probe's tip in a folded cloth.",
+      kind("fold_test/1", "", "A test of one head with one towel: a probe's tip in a folded cloth.",
            {title(), of_type(Type::id, "machine", k_optional, "the machine used"),
             of_type(Type::id, "head", k_optional, "the head used"),
             of_type(Type::id, "towel", k_optional, "the towel used"),
@@ -161,7 +103,7 @@ std::vector<KindRule> test_kinds() {
             number("start_celsius", k_optional, Unit::celsius, -25, 60, "of the cloth before the passes"),
             elevation(), of_type(Type::text, "covering", k_optional, "the kind of cloth that was folded"),
             of_type(Type::text, "cloth", k_optional, "material of one layer of the fold"), typed()}),
-      kind("reading/1",
+      kind("reading/1", "",
            "One reading of a fold test: a pass and the highest temperature that the probe showed, or a head "
            "at rest.",
            {of_type(Type::id, "fold_test", k_required, "the test it belongs to"),
@@ -181,12 +123,12 @@ std::vector<KindRule> test_kinds() {
 }
 
 std::vector<KindRule> other_kinds() {
-  return {kind("settings/1", "How this job is shown.",
+  return {kind("settings/1", "", "How this job is shown.",
                {word("temperature", k_optional, {"C", "F"}, "unit of temperatures"),
                 word("length", k_optional, {"mm", "in"}, "unit of small lengths and of paces"),
                 of_type(Type::text, "language", k_optional, "language tag, such as en"),
                 of_type(Type::id, "fold_test", k_optional, "the fold test that the plan rests on")}),
-          kind("removed/1", "Its subject is off the lists. Nothing is deleted.",
+          kind("removed/1", "", "Its subject is off the lists. Nothing is deleted.",
                {of_type(Type::flag, "removed", k_optional,
                         "false, in a correction, puts it back; true if left out"),
                 of_type(Type::text, "reason", k_optional, "why")})};
@@ -197,7 +139,8 @@ std::vector<KindRule> other_kinds() {
 const std::vector<KindRule>& kind_rules() {
   static const std::vector<KindRule> table = [] {
     std::vector<KindRule> all;
-    for (std::vector<KindRule> part : {place_kinds(), kit_kinds(), test_kinds(), other_kinds()})
+    for (std::vector<KindRule> part : {place_kinds(), kit_kinds(), test_kinds(), inspection_kinds(),
+                                       equipment_kinds(), visit_kinds(), other_kinds()})
       all.insert(all.end(), part.begin(), part.end());
     return all;
   }();

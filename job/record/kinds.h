@@ -24,7 +24,8 @@ struct DataField {
     flag,
     word,    ///< one of `words`
     layers,  ///< how many layers of cloth lie over the probe's tip, or a list that names each
-    object   ///< with `fields`; further keys may be there
+    object,  ///< with `fields`; further keys may be there
+    list     ///< of objects with `fields`
   };
   std::string_view key;
   Type type = Type::text;
@@ -42,6 +43,7 @@ struct DataField {
 /// How a kind's data must look. Keys that are not listed are kept and not judged; null is taken as absent.
 struct KindRule {
   std::string_view kind;
+  std::string_view list;  ///< where its entities stand in the state; empty: in a place of their own
   std::string_view text;  ///< what an event of this kind states
   std::vector<DataField> fields;
   /// Groups of keys of which at least one whole group must be there; empty: none is asked for.

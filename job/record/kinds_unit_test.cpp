@@ -25,15 +25,47 @@ const std::string k_test = "\"fold_test\":\"" + id_number(1) + "\"";
 
 }  // namespace
 
-TEST(Kinds, AreThoseOfTheFirstVersion) {
-  const std::set<std::string> wanted = {"job/1",       "dwelling/1", "room/1",     "item/1",
-                                        "machine/1",   "head/1",     "towel/1",    "probe/1",
-                                        "fold_test/1", "reading/1",  "settings/1", "removed/1"};
-  std::set<std::string> known;
-  for (const KindRule& rule : kind_rules()) known.insert(std::string(rule.kind));
-  EXPECT_EQ(known, wanted);
+// A kind once written into a record stays readable for ever.
+TEST(Kinds, OnceKnownStayKnown) {
+  for (const char* known : {"job/1",        "dwelling/1",    "room/1",
+                            "item/1",       "machine/1",     "head/1",
+                            "towel/1",      "probe/1",       "fold_test/1",
+                            "reading/1",    "settings/1",    "removed/1",
+                            "arrival/1",    "evidence/1",    "trap/1",
+                            "trap_check/1", "edge/1",        "damage/1",
+                            "photo/1",      "risk/1",        "prior_treatment/1",
+                            "consent/1",    "vacuum/1",      "dryer/1",
+                            "circuit/1",    "weighing/1",    "probe_check/1",
+                            "jet_check/1",  "start_check/1", "visit/1",
+                            "rates/1",      "method/1",      "edge_order/1",
+                            "stroke/1",     "edge_mark/1",   "spot_reading/1",
+                            "redo_note/1",  "issued/1"})
+    EXPECT_NE(rule_of(known), nullptr) << known;
   EXPECT_EQ(rule_of("reading/2"), nullptr);
   EXPECT_EQ(rule_of("reading"), nullptr);
+}
+
+TEST(Kinds, AreNamedOnceAndListedOnce) {
+  std::set<std::string_view> names, lists;
+  for (const KindRule& rule : kind_rules()) {
+    EXPECT_TRUE(names.insert(rule.kind).second) << rule.kind;
+    if (!rule.list.empty()) EXPECT_TRUE(lists.insert(rule.list).second) << rule.list;
+  }
+}
+
+TEST(Kinds, EntriesOfAListAreJudgedOneByOne) {
+  const std::string begin =
+      "{\"item\":\"" + id_number(1) + R"(","edge":"front_welt","length_metres":0.6,"seconds":40,"marks":[)";
+  EXPECT_FALSE(
+      fault_in("stroke/1", begin + R"({"at_metres":0,"seconds":0},{"at_metres":0.6,"seconds":40}]})"));
+  const auto late = fault_in("stroke/1", begin + R"({"at_metres":0,"seconds":0},{"at_metres":0.6}]})");
+  ASSERT_TRUE(late.has_value());
+  EXPECT_EQ(late->where, "/data/marks/1/seconds");
+  const auto far = fault_in("stroke/1", begin + R"({"at_metres":-1,"seconds":0}]})");
+  ASSERT_TRUE(far.has_value());
+  EXPECT_EQ(far->where, "/data/marks/0/at_metres");
+  EXPECT_EQ(far->limit, "0");
+  EXPECT_EQ(far->unit, "m");
 }
 
 TEST(Kinds, AcceptSoundData) {

@@ -90,12 +90,18 @@ export interface RecordEvent {
 }
 export interface Entity { id: string; title?: string; [more: string]: unknown }
 export interface FoldTest extends Entity { readings: Entity[] }
-export interface JobState {
-  job: Entity | null; dwelling: Entity | null; rooms: Entity[]; items: Entity[];
-  kit: { machines: Entity[]; heads: Entity[]; towels: Entity[]; probes: Entity[] };
+/** Lists of the state of a job, besides those of the kit. */
+export const k_lists = [
+  'rooms', 'items', 'arrivals', 'evidence', 'traps', 'trap_checks', 'edge_changes', 'damages', 'photos', 'risks', 'prior_treatments',
+  'consents', 'circuits', 'weighings', 'probe_checks', 'jet_checks', 'start_checks', 'visits', 'rates', 'methods', 'edge_orders',
+  'strokes', 'edge_marks', 'spot_readings', 'redo_notes', 'issued',
+] as const;
+export const k_kit_lists = ['machines', 'heads', 'towels', 'probes', 'vacuums', 'dryers'] as const;
+export type JobState = Record<(typeof k_lists)[number], Entity[]> & {
+  job: Entity | null; dwelling: Entity | null; kit: Record<(typeof k_kit_lists)[number], Entity[]>;
   fold_tests: FoldTest[]; settings: Entity | null;
   removed?: { kind: string; entity: Entity; removed_by: string[] }[];
-}
+};
 export interface Conflict { subject: string; kind: string; rivals: string[]; values: unknown[] }
 export interface FoldedRecord extends Stamped {
   state: JobState; conflicts: Conflict[]; unknown: { kind: string; count: number }[]; refused: { id: string; error: unknown }[];

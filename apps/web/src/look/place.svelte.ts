@@ -1,5 +1,5 @@
 // Where the person is: the address after `#`, as a list of names. Every place of the page has an address.
-export const k_places = ['inspect', 'kit', 'plan', 'record'] as const;
+export const k_places = ['inspect', 'kit', 'plan', 'treat', 'prove', 'record'] as const;
 export type PlaceName = (typeof k_places)[number];
 
 function read(): string[] {

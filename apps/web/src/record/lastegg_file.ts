@@ -3,19 +3,23 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 
 export interface Manifest {
-  format: 'lastegg'; version: 1; job: string; title: string; event_count: number; state_hash: string | null; engine: string | null;
+  format: 'lastegg'; version: 1; job: string; title: string; event_count: number; blob_count: number; state_hash: string | null; engine: string | null;
 }
-export interface LasteggFile { manifest: Partial<Manifest>; lines: { id: string; line: string }[]; refused: number }
+export interface FileBlob { hash: string; bytes: Uint8Array<ArrayBuffer> }
+export interface LasteggFile { manifest: Partial<Manifest>; lines: { id: string; line: string }[]; refused: number; blobs: FileBlob[] }
 
 const k_most_bytes = 64 * 1024 * 1024;
+const k_blob_name = /^blobs\/([0-9a-f]{64})$/;
 
-export function pack(lines: { id: string; line: string }[], manifest: Manifest): Uint8Array {
+export function pack(lines: { id: string; line: string }[], blobs: FileBlob[], manifest: Manifest): Uint8Array {
   const sorted = [...lines].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
   const ndjson = sorted.map((one) => one.line + '\n').join('');
   const fixed = { mtime: new Date(1980, 0, 1) };
   return zipSync({
     'manifest.json': [strToU8(JSON.stringify(manifest, null, 1) + '\n'), fixed],
     'events.ndjson': [strToU8(ndjson), fixed],
+    ...Object.fromEntries([...blobs].sort((a, b) => (a.hash < b.hash ? -1 : 1)).map(({ hash, bytes }) => (
+      [`blobs/${hash}`, [bytes, { ...fixed, level: 0 as const }] as [Uint8Array, { level: 0 }]]))),
   });
 }
 
@@ -44,7 +48,7 @@ export function unpack(bytes: Uint8Array): LasteggFile {
     files = unzipSync(bytes, {
       filter: (file) => {
         if (file.originalSize > k_most_bytes) throw new Error(`${file.name} is larger than 64 MB`);
-        return file.name === 'manifest.json' || file.name === 'events.ndjson';
+        return file.name === 'manifest.json' || file.name === 'events.ndjson' || k_blob_name.test(file.name);
       },
     });
   } catch (error) {
@@ -60,5 +64,9 @@ export function unpack(bytes: Uint8Array): LasteggFile {
       manifest = {};
     }
   }
-  return { manifest, ...readLines(strFromU8(events)) };
+  const blobs = Object.entries(files).flatMap(([name, bytes]) => {
+    const hash = k_blob_name.exec(name)?.[1];
+    return hash ? [{ hash, bytes: bytes as Uint8Array<ArrayBuffer> }] : [];
+  });
+  return { manifest, blobs, ...readLines(strFromU8(events)) };
 }

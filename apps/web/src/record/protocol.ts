@@ -9,12 +9,14 @@ export interface OpenJob {
   job: string; folded: FoldedRecord | null; foldError: EngineError | null; count: number; lastExport: ExportInfo | null;
 }
 export interface Opened { blank: boolean; jobs: JobInfo[]; device: string; open: OpenJob | null }
-export interface Imported { job: string; added: number; already: number; differing: number; stateHash: string | null; promisedHash: string | null }
+export interface Imported { job: string; added: number; already: number; differing: number; refused: number; blobs: number; stateHash: string | null; promisedHash: string | null }
 
 export interface Requests {
   locate: { ask: { url: string }; get: null };
   open: { ask: { job?: string }; get: Opened };
   append: { ask: { job: string; lines: { id: string; line: string }[] }; get: OpenJob };
+  keepBlob: { ask: { job: string; bytes: Blob }; get: { hash: string } };
+  blob: { ask: { job: string; hash: string }; get: Blob | null };
   start: { ask: { job: string; title: string; lines: { id: string; line: string }[] }; get: OpenJob };
   export: { ask: { job: string }; get: { bytes: Uint8Array; name: string; count: number; stateHash: string } };
   exported: { ask: { job: string; stateHash: string; count: number; at: string }; get: OpenJob };

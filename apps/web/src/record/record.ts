@@ -1,10 +1,12 @@
 // The page's side of the record worker: the open job as reactive state, and the one way to write a fact.
-import type { EngineError, Entity, FoldedRecord, JobState, RecordEvent } from '../engine/shapes';
+import { k_kit_lists, k_lists, type EngineError, type Entity, type FoldedRecord, type JobState, type RecordEvent } from '../engine/shapes';
 import type { ExportInfo, Imported, JobInfo, OpenJob, RequestName, Requests } from './protocol';
 export type { JobInfo } from './protocol';
 
+const empty = <Name extends string>(names: readonly Name[]) =>
+  Object.fromEntries(names.map((name) => [name, []])) as unknown as Record<Name, Entity[]>;
 export const k_no_state: JobState = {
-  job: null, dwelling: null, rooms: [], items: [], kit: { machines: [], heads: [], towels: [], probes: [] }, fold_tests: [], settings: null,
+  ...empty(k_lists), kit: empty(k_kit_lists), job: null, dwelling: null, fold_tests: [], settings: null,
 };
 
 class RecordWorker {

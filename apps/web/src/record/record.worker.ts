@@ -44,6 +44,11 @@ async function put(job: string, lines: { id: string; line: string }[]): Promise<
     }));
 }
 
+async function sha256(bytes: BufferSource): Promise<string> {
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+  return [...digest].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
 async function noteJob(job: string, title: string, at: string): Promise<void> {
   await alone(() => store.transaction('rw', store.jobs, store.notes, async () => {
     if (!(await store.jobs.get(job))) await store.jobs.put({ id: job, title, opened: at });
@@ -89,14 +94,22 @@ const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise
     channel.postMessage({ job });
     return fold(job);
   },
+  keepBlob: async ({ job, bytes }) => {
+    const hash = await sha256(await bytes.arrayBuffer());
+    await alone(() => store.blobs.put({ job, hash, bytes, mediaType: bytes.type }));
+    return { hash };
+  },
+  blob: async ({ job, hash }) => (await store.blobs.get([job, hash]))?.bytes ?? null,
   export: async ({ job }) => {
     const rows = await store.events.where('job').equals(job).toArray();
     const { folded } = await fold(job);
     const known = await store.jobs.get(job);
     const title = String(folded?.state.job?.title ?? known?.title ?? 'job');
     const stateHash = folded?.state_hash ?? '';
-    const bytes = pack(rows, {
-      format: 'lastegg', version: 1, job, title, event_count: rows.length,
+    const kept = await store.blobs.where('job').equals(job).toArray();
+    const blobs = await Promise.all(kept.map(async (one) => ({ hash: one.hash, bytes: new Uint8Array(await one.bytes.arrayBuffer()) })));
+    const bytes = pack(rows, blobs, {
+      format: 'lastegg', version: 1, job, title, event_count: rows.length, blob_count: blobs.length,
       state_hash: folded?.state_hash ?? null, engine: folded?.engine ?? null,
     });
     const plain = title.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'job';
@@ -112,11 +125,15 @@ const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise
     const first = file.lines.map((one) => JSON.parse(one.line) as RecordEvent).find((event) => event.kind.startsWith('job/'));
     const job = first?.subject ?? file.manifest.job;
     if (!job) throw new Error('This file names no job.');
+    for (const { hash, bytes: content } of file.blobs) {
+      if ((await sha256(content)) !== hash) throw new Error(`The file is damaged: blobs/${hash.slice(0, 12)}… is not what its name says.`);
+    }
+    await alone(() => store.blobs.bulkPut(file.blobs.map(({ hash, bytes: content }) => ({ job, hash, bytes: new Blob([content]), mediaType: '' }))));
     const counts = await put(job, file.lines);
     await noteJob(job, String(file.manifest.title ?? (first?.data.title as string | undefined) ?? 'Imported job'), at);
     channel.postMessage({ job });
     const { folded } = await fold(job);
-    return { job, ...counts, stateHash: folded?.state_hash ?? null, promisedHash: file.manifest.state_hash ?? null };
+    return { job, ...counts, refused: file.refused, blobs: file.blobs.length, stateHash: folded?.state_hash ?? null, promisedHash: file.manifest.state_hash ?? null };
   },
 };
 

@@ -1,0 +1,3 @@
+// Words of the place Prove, US English.
+export const prove = {
+};

@@ -1,0 +1,3 @@
+// Words of the place Treat, US English.
+export const treat = {
+};
