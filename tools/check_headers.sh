@@ -19,7 +19,7 @@ compile() {
   source="build/headers/${header//\//_}.cpp"
   printf '#include "%s"\n' "$header" >"$source"
   flags=(-std=c++20 -I. -Ibuild/native/generated -isystem /usr/include/eigen3 -O0 -Wall -Wextra -Wconversion -Wshadow -Werror
-    -DFMT_HEADER_ONLY -DLASTEGG_VERSION='"0"')
+    -DLASTEGG_VERSION='"0"')
   if [[ "$header" == apps/* ]]; then read -r -a more < <(pkg-config --cflags cpp-httplib) && flags+=("${more[@]}"); fi
   ccache g++ "${flags[@]}" -c "$source" -o "$source.o" || { echo "$header does not compile alone"; exit 1; }
 }

@@ -39,7 +39,7 @@ std::vector<std::string> some_lines() {
           reading_line(7, 104, 102, 471.5),
           line_of(8, "item/1", 105, R"({"title":"S","kind":"sofa","covering":"cotton"})"),
           line_of(9, "removed/1", 105, "{}"),
-          line_of(10, "trap/1", 106, "{}")};
+          line_of(10, "smell/1", 106, "{}")};
 }
 
 }  // namespace
@@ -64,7 +64,7 @@ TEST(FoldEvents, AnswersWithItsShape) {
   ASSERT_EQ(answer["refused"].size(), 1U);
   EXPECT_EQ(answer["refused"][0]["error"]["value"], 471.5);
   EXPECT_EQ(answer["refused"][0]["error"]["where"], "/data/peak_celsius");
-  EXPECT_EQ(answer["unknown"], Json::array({{{"kind", "trap/1"}, {"count", 1}}}));
+  EXPECT_EQ(answer["unknown"], Json::array({{{"kind", "smell/1"}, {"count", 1}}}));
   EXPECT_EQ(answer["event_count"], 10);
   EXPECT_TRUE(answer["warnings"].empty());
 }

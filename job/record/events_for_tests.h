@@ -57,9 +57,9 @@ inline std::string text_of(const Folded& folded) {
   if (state.job) tell("job", *state.job);
   if (state.dwelling) tell("dwelling", *state.dwelling);
   if (state.settings) tell("settings", *state.settings);
-  for (const auto* list : {&state.dwellings, &state.rooms, &state.items, &state.machines, &state.heads,
-                           &state.towels, &state.probes, &state.readings_without_test})
-    for (const Entity& entity : *list) tell("entity", entity);
+  for (const auto& [name, entities] : state.lists)
+    for (const Entity& entity : entities) tell(name, entity);
+  for (const Entity& entity : state.readings_without_test) tell("reading", entity);
   for (const FoldTest& test : state.fold_tests) {
     tell("test", test.test);
     for (const Entity& reading : test.readings) tell("  reading", reading);

@@ -49,7 +49,8 @@ TEST(Kinds, AreNamedOnceAndListedOnce) {
   std::set<std::string_view> names, lists;
   for (const KindRule& rule : kind_rules()) {
     EXPECT_TRUE(names.insert(rule.kind).second) << rule.kind;
-    if (!rule.list.empty()) EXPECT_TRUE(lists.insert(rule.list).second) << rule.list;
+    if (rule.list.empty()) continue;
+    EXPECT_TRUE(lists.insert(rule.list).second) << rule.list;
   }
 }
 

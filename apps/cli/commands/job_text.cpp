@@ -37,14 +37,14 @@ std::string item_line(const Entity& item) {
 std::string rooms_text(const record::JobState& state) {
   std::string text;
   std::vector<const Entity*> elsewhere;
-  for (const Entity& item : state.items) {
+  for (const Entity& item : state.list("items")) {
     const std::string room = member_text(item, "room");
     const auto is_its_room = [&](const Entity& one) { return one.id == room; };
-    if (std::none_of(state.rooms.begin(), state.rooms.end(), is_its_room)) elsewhere.push_back(&item);
+    if (std::none_of(state.list("rooms").begin(), state.list("rooms").end(), is_its_room)) elsewhere.push_back(&item);
   }
-  for (const Entity& room : state.rooms) {
+  for (const Entity& room : state.list("rooms")) {
     text += fmt::format("  {}\n", title_of(room));
-    for (const Entity& item : state.items)
+    for (const Entity& item : state.list("items"))
       if (member_text(item, "room") == room.id) text += item_line(item);
   }
   if (!elsewhere.empty()) text += "  in no room\n";
@@ -57,10 +57,10 @@ std::string kit_text(const record::JobState& state) {
   const auto tell = [&](const char* what, const std::vector<Entity>& list) {
     for (const Entity& entity : list) text += fmt::format("  {}: {}\n", what, title_of(entity));
   };
-  tell("machine", state.machines);
-  tell("head", state.heads);
-  tell("towel", state.towels);
-  tell("probe", state.probes);
+  tell("machine", state.list("machines"));
+  tell("head", state.list("heads"));
+  tell("towel", state.list("towels"));
+  tell("probe", state.list("probes"));
   return text;
 }
 
@@ -82,9 +82,9 @@ std::string fold_tests_text(const record::JobState& state) {
   std::string text;
   for (const record::FoldTest& test : state.fold_tests) {
     text += fmt::format("  {}: {} with {}, probe {}\n", title_of(test.test),
-                        title_in(state.heads, member_text(test.test, "head")),
-                        title_in(state.towels, member_text(test.test, "towel")),
-                        title_in(state.probes, member_text(test.test, "probe")));
+                        title_in(state.list("heads"), member_text(test.test, "head")),
+                        title_in(state.list("towels"), member_text(test.test, "towel")),
+                        title_in(state.list("probes"), member_text(test.test, "probe")));
     for (const Entity& reading : test.readings) text += reading_line(reading);
   }
   return text;

@@ -45,11 +45,12 @@ async function look(theme) {
   await goTo(page, 'record');
   await page.getByRole('radio', { name: theme === 'day' ? 'Daylight' : 'Dark room' }).check();
   await page.waitForFunction((wanted) => document.documentElement.dataset.look === wanted, theme);
+  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
 }
 
 async function violations() {
   const found = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).setLegacyMode(true).analyze();
-  return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).slice(0, 3).join(' | ')}`);
+  return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => `${node.target.join(' ')} (${node.any[0]?.message ?? ''})`).slice(0, 3).join(' | ')}`);
 }
 
 async function picture(name) {

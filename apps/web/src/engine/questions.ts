@@ -2861,6 +2861,38 @@ export type FurnitureRequest = {
   wetting_limit_grams_per_m2?: number | string;
   /** For which the steaming head was held still on a hidden spot, which then dried without a mark. [seconds] [at least 1, at most 120] */
   hidden_spot_seconds?: number | string;
+  /** Check whether vapour can enter the covering at all. */
+  water_drop?: {
+    /** A drop of water on the face of the covering. Default "not_tried". */
+    face?: "not_tried" | "soaks" | "beads";
+    /** The back of the covering, seen at a hem, a zip or under the dust cover. Default "not_seen". */
+    back?: "not_seen" | "open" | "coated";
+    /** Until the drop had soaked in. [seconds] [at least 0, at most 3600] */
+    seconds?: number | string;
+  };
+  /** What a person changed of its edges. [0 to 400 entries] */
+  changes?: {
+    /** What was changed. */
+    change: "added" | "renamed" | "split" | "left_out";
+    /** Name of an added edge. */
+    id?: string;
+    /** The edge that is renamed, split or left out. */
+    edge?: string;
+    /** Of an added or renamed edge. */
+    title?: string;
+    /** Of an added edge. Default "seam". */
+    kind?: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "metal_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "curtain_heading" | "wall_joint" | "heap" | "electrical_cover";
+    /** Of an added edge; the first part if left out. */
+    part?: string;
+    /** Of an added edge. [metres] [more than 0, at most 100] */
+    length_metres?: number | string;
+    /** Of an added edge. [metres] [at least 0, at most 10] Default 0.5. */
+    height_metres?: number | string;
+    /** Of an added edge. Default true. */
+    in_sight?: boolean;
+    /** Where a split lies along the edge; the middle if left out. [at least 0, at most 1] */
+    at_share?: number;
+  }[];
 };
 
 export type FurnitureAnswer = {
@@ -2900,7 +2932,7 @@ export type FurnitureAnswer = {
     part: string;
     /** Faces on which the line runs. */
     faces: string[];
-    /** The line; the first point comes again at the end of a closed one. [2 to 1000 entries] */
+    /** The line; the first point comes again at the end of a closed one; an added edge has none. [0 to 1000 entries] */
     points_metres: number[][];
     /** Along the line. [metres] [more than 0] */
     length_metres: number;
@@ -2924,6 +2956,15 @@ export type FurnitureAnswer = {
       wetting_limit_grams_per_m2?: number;
       /** By the hidden spot of the item. [seconds] */
       hidden_spot_seconds?: number;
+      /** Check whether vapour can enter the covering at all. */
+      water_drop?: {
+        /** A drop of water on the face of the covering. Default "not_tried". */
+        face?: "not_tried" | "soaks" | "beads";
+        /** The back of the covering, seen at a hem, a zip or under the dust cover. Default "not_seen". */
+        back?: "not_seen" | "open" | "coated";
+        /** Until the drop had soaked in. [seconds] [at least 0, at most 3600] */
+        seconds?: number;
+      };
     };
   }[];
   /** What the item was built with. */
@@ -3401,6 +3442,38 @@ export type PlanRequest = {
     wetting_limit_grams_per_m2?: number | string;
     /** For which the steaming head was held still on a hidden spot, which then dried without a mark. [seconds] [at least 1, at most 120] */
     hidden_spot_seconds?: number | string;
+    /** Check whether vapour can enter the covering at all. */
+    water_drop?: {
+      /** A drop of water on the face of the covering. Default "not_tried". */
+      face?: "not_tried" | "soaks" | "beads";
+      /** The back of the covering, seen at a hem, a zip or under the dust cover. Default "not_seen". */
+      back?: "not_seen" | "open" | "coated";
+      /** Until the drop had soaked in. [seconds] [at least 0, at most 3600] */
+      seconds?: number | string;
+    };
+    /** What a person changed of its edges. [0 to 400 entries] */
+    changes?: {
+      /** What was changed. */
+      change: "added" | "renamed" | "split" | "left_out";
+      /** Name of an added edge. */
+      id?: string;
+      /** The edge that is renamed, split or left out. */
+      edge?: string;
+      /** Of an added or renamed edge. */
+      title?: string;
+      /** Of an added edge. Default "seam". */
+      kind?: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "metal_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "curtain_heading" | "wall_joint" | "heap" | "electrical_cover";
+      /** Of an added edge; the first part if left out. */
+      part?: string;
+      /** Of an added edge. [metres] [more than 0, at most 100] */
+      length_metres?: number | string;
+      /** Of an added edge. [metres] [at least 0, at most 10] Default 0.5. */
+      height_metres?: number | string;
+      /** Of an added edge. Default true. */
+      in_sight?: boolean;
+      /** Where a split lies along the edge; the middle if left out. [at least 0, at most 1] */
+      at_share?: number;
+    }[];
   }[];
   /** What an inspection found; it decides most of what matters first. [0 to 400 entries] */
   seen?: {
@@ -3760,7 +3833,7 @@ export type FoldEventsRequest = {
 };
 
 export type FoldEventsAnswer = {
-  /** What the record says now. */
+  /** What the record says now; dwelling is null unless there is one. */
   state: {
     /** What the job is called. Its subject is the job's id. */
     job: {
@@ -3804,7 +3877,7 @@ export type FoldEventsAnswer = {
       invented?: boolean;
       [key: string]: unknown;
     } | null;
-    /** All dwellings; dwelling is null unless there is one. */
+    /** By id. */
     dwellings: {
       /** Subject of its events. */
       id: string;
@@ -3890,6 +3963,18 @@ export type FoldEventsAnswer = {
       wetting_limit_grams_per_m2?: number;
       /** For which the head was held on a hidden spot and left no mark. [seconds] [at least 1, at most 120] */
       hidden_spot_seconds?: number;
+      /** The water-drop check of its covering. */
+      water_drop?: {
+        /** A drop of water on its face. */
+        face?: "not_tried" | "soaks" | "beads";
+        /** Its back, where it can be seen. */
+        back?: "not_seen" | "open" | "coated";
+        /** Until the drop had soaked in. [seconds] [at least 0, at most 3600] */
+        seconds?: number;
+        [key: string]: unknown;
+      };
+      /** Somebody sleeps or long sits on it. */
+      sleeps_here?: boolean;
       /** Where in the room it stands. */
       place?: {
         /** Its middle, from the room's left wall. [metres] [at least -1000, at most 1000] */
@@ -3898,6 +3983,648 @@ export type FoldEventsAnswer = {
         y_metres: number;
         /** Turned clockwise, seen from above. [at least -360, at most 360] */
         turn_degrees?: number;
+        [key: string]: unknown;
+      };
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    arrivals: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** Of the preparation. */
+      state: "prepared" | "partly" | "not_prepared";
+      /** What was decided. */
+      decision?: "treat" | "treat_part" | "reschedule";
+      /** The day. */
+      on?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    evidence: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** Result of the look. */
+      look: "found" | "none_seen" | "not_accessible";
+      /** Live adults. [at least 0, at most 100000] */
+      adults?: number;
+      /** Live nymphs. [at least 0, at most 100000] */
+      nymphs?: number;
+      /** Eggs that look alive. [at least 0, at most 100000] */
+      eggs?: number;
+      /** Cast skins. [at least 0, at most 100000] */
+      cast_skins?: number;
+      /** Dark spots of droppings. */
+      spots?: boolean;
+      /** Dead bugs only. */
+      dead?: boolean;
+      /** How it was looked: by eye, with light and a card along the edge, taken apart, from a trap, told by the people there. */
+      how?: "eye" | "light_and_card" | "opened" | "trap" | "told";
+      /** Sure that it is a bed bug. */
+      certain?: boolean;
+      /** The room. */
+      room?: string;
+      /** The item. */
+      item?: string;
+      /** Name of the edge, as the question furniture gives it, or the id of an added edge. */
+      edge?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    traps: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** What people call it; no names of persons, no addresses. */
+      title: string;
+      /** What it is. */
+      type?: "leg_trap" | "other";
+      /** Where in the room. */
+      place?: {
+        /** From the room's left wall. [metres] [at least -1000, at most 1000] */
+        x_metres: number;
+        /** From the room's far wall. [metres] [at least -1000, at most 1000] */
+        y_metres: number;
+        [key: string]: unknown;
+      };
+      /** Since when. */
+      set_on?: string;
+      /** The room. */
+      room?: string;
+      /** The item. */
+      item?: string;
+      /** Name of the edge, as the question furniture gives it, or the id of an added edge. */
+      edge?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    trap_checks: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The trap. */
+      trap: string;
+      /** The day. */
+      on?: string;
+      /** Adults. [at least 0, at most 100000] */
+      adults?: number;
+      /** Nymphs. [at least 0, at most 100000] */
+      nymphs?: number;
+      /** It was gone, moved or dusty, so it tells nothing. */
+      missing?: boolean;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    edge_changes: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The item. */
+      item: string;
+      /** What was changed. */
+      change: "added" | "renamed" | "split" | "left_out";
+      /** Name of the edge that is renamed, split or left out. */
+      edge?: string;
+      /** What people call it. */
+      title?: string;
+      /** Kind of an added edge, as the question furniture names kinds. */
+      kind?: string;
+      /** Part of the item that an added edge is on. */
+      part?: string;
+      /** Of an added edge. [metres] [more than 0, at most 100] */
+      length_metres?: number;
+      /** Of an added edge, above the floor. [metres] [at least 0, at most 10] */
+      height_metres?: number;
+      /** Of an added edge. */
+      in_sight?: boolean;
+      /** Where a split lies along the edge. [at least 0, at most 1] */
+      at_share?: number;
+      /** Why it is left out. */
+      reason?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    damages: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** What is damaged. */
+      what?: string;
+      /** Name of the photo's blob. */
+      photo?: string;
+      /** The room. */
+      room?: string;
+      /** The item. */
+      item?: string;
+      /** Name of the edge, as the question furniture gives it, or the id of an added edge. */
+      edge?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    photos: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** SHA-256 of its bytes. */
+      blob: string;
+      /** Such as image/jpeg. */
+      media_type: string;
+      /** Pixels. [at least 1, at most 100000] */
+      width?: number;
+      /** Pixels. [at least 1, at most 100000] */
+      height?: number;
+      /** Of the blob. [at least 1, at most 100000000] */
+      bytes?: number;
+      /** The entity that it shows. */
+      of?: string;
+      /** The room. */
+      room?: string;
+      /** The item. */
+      item?: string;
+      /** Name of the edge, as the question furniture gives it, or the id of an added edge. */
+      edge?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    risks: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** What it is. */
+      what: "infant" | "pregnant" | "frail" | "asthma" | "heat_sensitive" | "oxygen" | "pets" | "aquarium" | "medicines" | "pressurised_cans" | "ammunition" | "needles" | "smoke_detector" | "heat_detector" | "sprinkler" | "fuel_heater" | "loose_wiring" | "asbestos_or_lead" | "mould" | "weak_floor" | "other";
+      /** Dealt with; the note says how. */
+      settled?: boolean;
+      /** Role of who decided or approved. */
+      settled_by?: string;
+      /** The room. */
+      room?: string;
+      /** The item. */
+      item?: string;
+      /** Name of the edge, as the question furniture gives it, or the id of an added edge. */
+      edge?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    prior_treatments: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** Kind of treatment. */
+      what: "steam" | "hot_room" | "cold" | "spray" | "dust" | "vacuum" | "encasement" | "washing" | "discarding" | "other" | "not_known";
+      /** When. */
+      on?: string;
+      /** Role of who did it. */
+      by?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    consents: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** What was asked. */
+      to: "steam" | "open_dust_cover" | "dismantle" | "hot_room" | "discard" | "photos" | "neighbours" | "other";
+      /** The answer. */
+      answer: "given" | "refused" | "not_asked";
+      /** For one item alone. */
+      item?: string;
+      /** Role of who answered. */
+      by?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    circuits: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** What people call it; no names of persons, no addresses. */
+      title: string;
+      /** Nominal voltage. [volts] [more than 0, at most 500] */
+      volts?: number;
+      /** Rating of its breaker. [amperes] [more than 0, at most 200] */
+      breaker_amperes: number;
+      /** Outlets on it. [at least 1, at most 100] */
+      outlets?: number;
+      /** Of what else runs on it. [watts] [at least 0, at most 50000] */
+      other_load_watts?: number;
+      /** Where its outlets are. */
+      room?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    weighings: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The steamer. */
+      machine: string;
+      /** Before. [kilograms] [at least 0, at most 200] */
+      before_kilograms: number;
+      /** After. [kilograms] [at least 0, at most 200] */
+      after_kilograms: number;
+      /** Of steam between. [minutes] [more than 0, at most 60] */
+      minutes: number;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    probe_checks: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The probe. */
+      probe: string;
+      /** Into what. */
+      in: "melting_ice" | "boiling_water";
+      /** What it showed. [celsius] [at least -25, at most 130] */
+      shown_celsius: number;
+      /** Of the air, by a barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number;
+      /** Above sea level. [metres] [at least -450, at most 6000] */
+      elevation_metres?: number;
+      /** The day. */
+      on?: string;
+      /** What the person typed, key by key, with the unit as typed. */
+      typed?: {
+        [key: string]: unknown;
+      };
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    jet_checks: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The head. */
+      head: string;
+      /** Between opening and tissue. [metres] [more than 0, at most 2] */
+      distance_metres: number;
+      /** What the tissue did. */
+      seen: "stays" | "flutters" | "blown_off";
+      /** What the person typed, key by key, with the unit as typed. */
+      typed?: {
+        [key: string]: unknown;
+      };
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    start_checks: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The steamer. */
+      machine: string;
+      /** No leak, no crack. */
+      hose_sound?: boolean;
+      /** Seal of the cap and of the head. */
+      gasket_sound?: boolean;
+      /** Steam comes dry. */
+      warmed_up?: boolean;
+      /** First water let off away from the work. */
+      first_spit_away?: boolean;
+      /** The towel is dry. */
+      towel_dry?: boolean;
+      /** Gloves and eye protection are on. */
+      hands_and_eyes?: boolean;
+      /** The day. */
+      on?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    visits: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** What people call it; no names of persons, no addresses. */
+      title: string;
+      /** The day. */
+      on?: string;
+      /** Technicians. [at least 1, at most 20] */
+      crew?: number;
+      /** Time there is. [minutes] [more than 0, at most 1440] */
+      minutes?: number;
+      /** What for. */
+      purpose?: "inspect" | "treat" | "follow_up";
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    rates: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** ISO 4217, such as USD. */
+      currency: string;
+      /** For coming at all. [at least 0, at most 1000000] */
+      per_visit?: number;
+      /** For an hour of one technician. [at least 0, at most 1000000] */
+      per_hour?: number;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    methods: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The item. */
+      item: string;
+      /** A word of the question method. */
+      method: string;
+      /** Why, where it is not the one that was offered first. */
+      reason?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    edge_orders: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The item. */
+      item: string;
+      /** The order. */
+      order: "top_to_bottom" | "bottom_to_top";
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    strokes: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The item. */
+      item: string;
+      /** Name of the edge, as the question furniture gives it, or the id of an added edge. */
+      edge: string;
+      /** Of the edge that was passed. [metres] [more than 0, at most 100] */
+      length_metres: number;
+      /** From the first mark to the last. [seconds] [at least 0, at most 86400] */
+      seconds: number;
+      /** Marks on the way. */
+      marks?: {
+        /** Place along the edge. [metres] [at least 0, at most 100] */
+        at_metres: number;
+        /** Since the first mark. [seconds] [at least 0, at most 86400] */
+        seconds: number;
+        /** What happened since the mark before is not known. */
+        interrupted?: boolean;
+        [key: string]: unknown;
+      }[];
+      /** Part of the time is not known. */
+      interrupted?: boolean;
+      /** Towel that was used. */
+      towel?: "none" | "wrapped" | "laid";
+      /** The head. */
+      head?: string;
+      /** The test the pace rests on. */
+      fold_test?: string;
+      /** Pace that was planned. [metres per second] [more than 0, at most 2] */
+      planned_metres_per_second?: number;
+      /** How the head went. */
+      style?: "glide" | "place_hold_move";
+      /** During which visit. */
+      visit?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    edge_marks: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The item. */
+      item: string;
+      /** Name of the edge, as the question furniture gives it, or the id of an added edge. */
+      edge: string;
+      /** A live bug behind the head, could not be reached, left for later, towel changed, treated as practice has it without a computed pace. */
+      what: "live_bug" | "could_not_reach" | "skipped" | "towel_changed" | "treated_by_practice";
+      /** Where along the edge. [metres] [at least 0, at most 100] */
+      at_metres?: number;
+      /** Why. */
+      reason?: string;
+      /** During which visit. */
+      visit?: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    spot_readings: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The item. */
+      item: string;
+      /** Name of the edge, as the question furniture gives it, or the id of an added edge. */
+      edge: string;
+      /** What an infrared gun showed. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number;
+      /** What the back of a hand said. */
+      palm?: "cold" | "warm" | "hot";
+      /** After the head had left the place. [seconds] [at least 0, at most 600] */
+      seconds_after: number;
+      /** Where along the edge. [metres] [at least 0, at most 100] */
+      at_metres?: number;
+      /** What the person typed, key by key, with the unit as typed. */
+      typed?: {
+        [key: string]: unknown;
+      };
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    redo_notes: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** The item. */
+      item: string;
+      /** Name of the edge, as the question furniture gives it, or the id of an added edge. */
+      edge: string;
+      /** Why. */
+      reason: string;
+      /** A remark. */
+      note?: string;
+      /** True in made-up data, such as the demo's. */
+      invented?: boolean;
+      [key: string]: unknown;
+    }[];
+    /** By id. */
+    issued: {
+      /** Subject of its events. */
+      id: string;
+      /** The statement shown; a correction names it. */
+      event: string;
+      /** All standing statements about it; several agree or conflict. */
+      events: string[];
+      /** What people call it; no names of persons, no addresses. */
+      title: string;
+      /** What it is. */
+      document: "report" | "preparation_sheet" | "quote";
+      /** The day. */
+      on?: string;
+      /** The record it was made from. */
+      state_hash: string;
+      /** Version that computed it. */
+      engine?: string;
+      /** SHA-256 of its bytes, where they are kept. */
+      blob?: string;
+      /** As it was computed. */
+      answer?: {
         [key: string]: unknown;
       };
       /** A remark. */
@@ -3920,6 +4647,12 @@ export type FoldEventsAnswer = {
         title: string;
         /** As its plate says. [watts] [more than 0, at most 50000] */
         power_watts?: number;
+        /** Kind of tank. */
+        tank?: "continuous" | "pressurised" | "kettle";
+        /** Full tank or reservoir. [kilograms] [more than 0, at most 50] */
+        water_kilograms?: number;
+        /** Working pressure above the room. [pascal] [at least 0, at most 1200000] */
+        gauge_pascal?: number;
         /** What the person typed, key by key, with the unit as typed. */
         typed?: {
           [key: string]: unknown;
@@ -4002,6 +4735,50 @@ export type FoldEventsAnswer = {
           seconds_to_90?: number;
           [key: string]: unknown;
         };
+        /** What the person typed, key by key, with the unit as typed. */
+        typed?: {
+          [key: string]: unknown;
+        };
+        /** A remark. */
+        note?: string;
+        /** True in made-up data, such as the demo's. */
+        invented?: boolean;
+        [key: string]: unknown;
+      }[];
+      /** By id. */
+      vacuums: {
+        /** Subject of its events. */
+        id: string;
+        /** The statement shown; a correction names it. */
+        event: string;
+        /** All standing statements about it; several agree or conflict. */
+        events: string[];
+        /** What people call it; no names of persons, no addresses. */
+        title: string;
+        /** A filter that holds fine dust. */
+        fine_filter?: boolean;
+        /** What the person typed, key by key, with the unit as typed. */
+        typed?: {
+          [key: string]: unknown;
+        };
+        /** A remark. */
+        note?: string;
+        /** True in made-up data, such as the demo's. */
+        invented?: boolean;
+        [key: string]: unknown;
+      }[];
+      /** By id. */
+      dryers: {
+        /** Subject of its events. */
+        id: string;
+        /** The statement shown; a correction names it. */
+        event: string;
+        /** All standing statements about it; several agree or conflict. */
+        events: string[];
+        /** What people call it; no names of persons, no addresses. */
+        title: string;
+        /** Dry clothes it takes. [kilograms] [more than 0, at most 100] */
+        load_kilograms?: number;
         /** What the person typed, key by key, with the unit as typed. */
         typed?: {
           [key: string]: unknown;

@@ -3,7 +3,19 @@ import { k_no_state, worker, type EngineError, type ExportInfo, type FoldedRecor
 import { uuidv7, wallTime } from './uuid';
 
 export type SaveStage = 'idle' | 'entered' | 'saved' | 'failed';
+type Line = { id: string; line: string };
 const k_memory = 'lastegg-facts-kept';
+const k_waiting = 'lastegg-unsaved-';
+
+function waitingLines(about: string): Line[] {
+  try {
+    return JSON.parse(localStorage.getItem(k_waiting + about) ?? '[]') as Line[];
+  } catch {
+    return [];
+  }
+}
+
+const tabs = new BroadcastChannel('lastegg-tabs');
 
 class Job {
   ready = $state(false);
@@ -19,6 +31,10 @@ class Job {
   lastExport = $state.raw<ExportInfo | null>(null);
   stage = $state<SaveStage>('idle');
   persisted = $state<boolean | null>(null);
+  /** Another tab of this browser has the program open. Both write to the one record. */
+  otherTab = $state(false);
+  /** Facts that the store refused, such as when it is full: held here and beside the store until it takes them. */
+  unsaved = $state.raw<Line[]>([]);
   private device = '';
   private pending = 0;
 
@@ -50,10 +66,11 @@ class Job {
     }
     this.ready = true;
     void this.askPersisted(false);
+    if (this.id && (this.unsaved = waitingLines(this.id)).length > 0) void this.saveAgain();
   }
 
   /** Makes the line of one fact; nothing is stored yet. */
-  fact(kind: string, subject: string, data: Record<string, unknown>, corrects?: string): { id: string; line: string } {
+  fact(kind: string, subject: string, data: Record<string, unknown>, corrects?: string): Line {
     const id = uuidv7();
     const event = { id, kind, subject, device: this.device, actor: 'technician', at: wallTime(), data, ...(corrects ? { corrects } : {}) };
     return { id, line: JSON.stringify(event) };
@@ -74,26 +91,45 @@ class Job {
     return this.write('removed/1', subject, {});
   }
 
-  async writeLines(lines: { id: string; line: string }[]): Promise<boolean> {
+  /** Writes lines durably. False: the store refused them; they are held as `unsaved` and tried again with the next. */
+  async writeLines(lines: Line[]): Promise<boolean> {
     if (!this.id) return false;
+    const about = this.id;
+    const all = [...this.unsaved, ...lines];
     this.stage = 'entered';
     this.pending++;
     try {
-      const open = await worker.say('append', { job: this.id, lines });
+      const open = await worker.say('append', { job: about, lines: all });
       this.pending--;
       if (open.job === this.id) this.take(open);
-      if (this.pending === 0) this.stage = 'saved';
+      this.hold(about, this.unsaved.filter((one) => !all.includes(one)));
+      if (this.pending === 0) this.stage = this.unsaved.length > 0 ? 'failed' : 'saved';
       void this.askPersisted(true);
       return true;
     } catch (error) {
       this.pending--;
       this.stage = 'failed';
       this.failure = error instanceof Error ? error.message : String(error);
+      this.hold(about, [...this.unsaved, ...lines.filter((one) => !this.unsaved.includes(one))]);
       return false;
     }
   }
 
-  async start(title: string, lines?: { id: string; line: string }[], job = uuidv7()): Promise<void> {
+  saveAgain(): Promise<boolean> {
+    return this.writeLines([]);
+  }
+
+  private hold(about: string, lines: Line[]): void {
+    this.unsaved = lines;
+    try {
+      if (lines.length > 0) localStorage.setItem(k_waiting + about, JSON.stringify(lines));
+      else localStorage.removeItem(k_waiting + about);
+    } catch {
+      // Storage is full to the last byte: the page itself still holds them, and says that they are not saved.
+    }
+  }
+
+  async start(title: string, lines?: Line[], job = uuidv7()): Promise<void> {
     const first = lines ?? [this.fact('job/1', job, { title })];
     try {
       await worker.say('start', { job, title, lines: first });
@@ -105,8 +141,12 @@ class Job {
 
   async export(): Promise<{ bytes: Uint8Array; name: string } | null> {
     if (!this.id) return null;
-    const file = await worker.say('export', { job: this.id });
-    this.take(await worker.say('exported', { job: this.id, stateHash: file.stateHash, count: file.count, at: wallTime() }));
+    const file = await worker.say('export', { job: this.id, more: $state.snapshot(this.unsaved) });
+    try {
+      this.take(await worker.say('exported', { job: this.id, stateHash: file.stateHash, count: file.count, at: wallTime() }));
+    } catch (error) {  // a full store: the file is there all the same
+      this.failure = error instanceof Error ? error.message : String(error);
+    }
     return file;
   }
 
@@ -139,6 +179,11 @@ class Job {
     worker.onchange = (changed) => {
       if (changed === this.id) void this.open(changed);
     };
+    tabs.onmessage = ({ data }: MessageEvent<'here?' | 'here'>) => {
+      this.otherTab = true;
+      if (data === 'here?') tabs.postMessage('here');
+    };
+    tabs.postMessage('here?');
   }
 }
 

@@ -18,7 +18,8 @@ export interface Requests {
   keepBlob: { ask: { job: string; bytes: Blob }; get: { hash: string } };
   blob: { ask: { job: string; hash: string }; get: Blob | null };
   start: { ask: { job: string; title: string; lines: { id: string; line: string }[] }; get: OpenJob };
-  export: { ask: { job: string }; get: { bytes: Uint8Array; name: string; count: number; stateHash: string } };
+  /** `more`: lines that the store has refused and the page still holds. */
+  export: { ask: { job: string; more: { id: string; line: string }[] }; get: { bytes: Uint8Array; name: string; count: number; stateHash: string } };
   exported: { ask: { job: string; stateHash: string; count: number; at: string }; get: OpenJob };
   import: { ask: { bytes: Uint8Array; at: string }; get: Imported };
 }

@@ -100,9 +100,11 @@ const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise
     return { hash };
   },
   blob: async ({ job, hash }) => (await store.blobs.get([job, hash]))?.bytes ?? null,
-  export: async ({ job }) => {
-    const rows = await store.events.where('job').equals(job).toArray();
-    const { folded } = await fold(job);
+  export: async ({ job, more }) => {
+    const stored = await store.events.where('job').equals(job).toArray();
+    const rows = [...stored, ...more.filter((one) => !stored.some((row) => row.id === one.id))];
+    const outcome = await ask<FoldedRecord>('fold_events', JSON.stringify({ lines: rows.map((row) => row.line) }));
+    const folded = outcome.ok ? outcome.answer : null;
     const known = await store.jobs.get(job);
     const title = String(folded?.state.job?.title ?? known?.title ?? 'job');
     const stateHash = folded?.state_hash ?? '';

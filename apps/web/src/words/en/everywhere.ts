@@ -15,6 +15,10 @@ export const everywhere = {
     persisted: 'The browser has promised to keep this store.',
     notPersisted: 'The browser may clear this store when space runs out. Export a file to be safe.',
     stages: ['Entered', 'Saved here', 'Safe elsewhere'],
+    unsaved: (count: number) => (count === 1 ? '1 fact is not saved.' : `${count} facts are not saved.`),
+    unsavedWhy: 'The store of this browser refused. Free some space on the device, or export: the file holds them too.',
+    saveAgain: 'Save again',
+    otherTab: 'Open in another tab too. Both write to the one record.',
     facts: (count: number) => (count === 1 ? '1 fact' : `${count} facts`),
   },
 
@@ -76,7 +80,7 @@ export const everywhere = {
     'Local code, labels and licensed trades decide.',
   ],
 
-  update: { ready: 'A new version is ready.', now: 'Use it now' },
+  update: { ready: 'A new version is ready. Take it between visits.', now: 'Use it now' },
   offline: 'Works with no network',
   close: 'Close', cancel: 'Cancel', save: 'Save', back: 'Back', loading: 'Opening the record …',
   measured: 'measured', computed: 'computed',
