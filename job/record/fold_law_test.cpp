@@ -31,7 +31,7 @@ std::string any_line() {
     case 1:
       return line_of(id, "job/1", subject, R"({"title":"j"})", corrects);
     case 2:
-      return line_of(id, *rc::gen::element("room/2", "trap/1"), subject, R"({"a":1.0})", corrects);
+      return line_of(id, *rc::gen::element("room/2", "smell/1"), subject, R"({"a":1.0})", corrects);
     case 3:
       return line_of(id, "room/1", subject, R"({"title":0})", corrects);
     case 4:
