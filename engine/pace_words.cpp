@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "engine/steam_shapes.h"
 
@@ -58,7 +59,7 @@ Json no_window_reason(const PaceWords& words, const steam::PaceReport& report) {
   const double fastest = millimetres_per_second(report.fastest_metres_per_second);
   const double slowest = millimetres_per_second(report.slowest_metres_per_second);
   const double depth = 1e3 * words.target_depth_metres;
-  const int percent = static_cast<int>(100 * words.confidence + 0.5);
+  const auto percent = std::lround(100 * words.confidence);
   const std::string kill =
       report.fastest_metres_per_second > steam::k_slowest_pace
           ? fmt::format(

@@ -46,7 +46,7 @@ Result<std::optional<double>> began_of(const Json& pass, const std::string& wher
                      at->get<std::string>().substr(0, 80)),
          where + "/at", "", "", ""});
   }
-  return std::optional<double>(*seconds);
+  return seconds;
 }
 
 double length_of(const treated::TreatedPass& pass) {

@@ -226,7 +226,7 @@ Result<std::string> zip_bytes(const std::vector<ZipEntry>& entries) {
       return refuse(defect(fmt::format("{}: {}", entry.name, zip_strerror(archive.get()))));
   if (zip_close(archive.get()) != 0)
     return refuse(defect(fmt::format("no zip can be made: {}", zip_strerror(archive.get()))));
-  static_cast<void>(archive.release());  // closing freed it
+  std::ignore = archive.release();  // closing freed it
   return content_of(target.get());
 }
 

@@ -77,7 +77,7 @@ class Assembly {
   /// Everything put down from here on belongs to this part.
   void part(std::string name, std::string title);
   Block block(std::string name, const Vertex& low, const Vertex& high);
-  void body(Body body) { add_body(item_, body); }
+  void body(const Body& body) { add_body(item_, body); }
   const std::string& current_part() const { return item_.parts.back().name; }
 
   /// An edge where sides `a` and `b` of a block meet; all around side `side` as one closed line; around it as
