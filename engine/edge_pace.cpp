@@ -14,6 +14,7 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "physics/uncertainty/weighted.h"
+#include "treatments/steam/lane_pass.h"
 
 namespace lastegg {
 namespace {
@@ -133,16 +134,20 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
       problem, report->has_window() ? report->planned->pace_metres_per_second : steam::k_one_inch_per_second);
   out["limited_by"] = {{"low", low_word(report->slow_limit)}, {"high", high_word(report->fast_limit)}};
 
-  const auto gains = steam::lever_gains(problem);
-  if (!gains) return refuse(gains.error());
-  explain(words, steam::influences(problem, report->limits), *gains, out);
+  // A first look leaves out what a slider need not wait for: explanation, alternatives, drying.
+  const bool first_look = steam::accuracy_for(report->samples) == steam::LaneAccuracy::preview;
+  if (!first_look) {
+    const auto gains = steam::lever_gains(problem);
+    if (!gains) return refuse(gains.error());
+    explain(words, steam::influences(problem, report->limits), *gains, out);
+  }
 
   if (!report->has_window() || !enough) {
     out["reason"] = !enough ? reason("few_effective_samples", few_samples_words(*report))
                     : edge.bound && report->fastest_metres_per_second <= steam::k_slowest_pace
                         ? bound_reason(*find_edge_kind(edge.kind), edge.depth_metres(), settings.confidence)
                         : no_window_reason(words, *report);
-    if (enough) {
+    if (enough && !first_look) {
       for (const Attempt& attempt : attempts(basis, problem)) {
         const auto tried = steam::find_pace(attempt.problem);
         if (!tried) continue;
@@ -184,6 +189,7 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
   const double wet50 = 1e3 * planned.condensate_kilograms_per_m2.p50;
   const double wet95 = 1e3 * planned.condensate_kilograms_per_m2.p95;
   out["condensate_grams_per_m2"] = {{"p50", wet50}, {"p95", wet95}};
+  if (first_look) return out;
   AfterPass after = after_pass(edge.pace, planned);
   out["dry_minutes"] = std::move(after.dry_minutes);
   out["after"] = std::move(after.after);

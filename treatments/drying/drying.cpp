@@ -77,9 +77,9 @@ bool march_phase(steam::March& march, const steam::Boundary& boundary, const ste
 }
 
 bool march_passes(steam::March& march, const steam::PassProblem& pass) {
-  const auto& schedules = steam::k_usual_schedules;
   const double skirt = pass.head.skirt_length_metres / pass.pace_metres_per_second;
   const double cover = pass.head.length_metres / pass.pace_metres_per_second;
+  const steam::Schedules& schedules = steam::k_usual_schedules[steam::schedule_row(cover)];
   const steam::Boundary weak = steam_boundary(pass, pass.head.skirt_factor);
   for (int i = 0; i < pass.passes; ++i) {
     if (i > 0 && !march_phase(march, air_boundary(pass.air), schedules.gap, pass.gap_seconds)) return false;

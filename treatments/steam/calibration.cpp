@@ -57,8 +57,6 @@ Scores calibrated_scores(const Calibration& calibration, const std::string& clot
   return scores;
 }
 
-namespace {
-
 DrawnHead head_at(const Calibration& calibration, const Scores& scores) {
   const HeadOnCloth drawn = head_on_cloth(scores, calibration.pressure_pascal, calibration.towel);
   if (calibration.known_head) {
@@ -71,8 +69,6 @@ DrawnHead head_at(const Calibration& calibration, const Scores& scores) {
            .forced_gas_metres_per_second = drawn.forced_gas_metres_per_second},
           drawn.vapour_efficiency};
 }
-
-}  // namespace
 
 DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i) {
   return head_at(calibration, calibrated_scores(calibration, cloth_key, i));

@@ -46,11 +46,12 @@ Calibration prior_calibration(const std::string& head_key, const std::string& cl
 /// prior again.
 Scores calibrated_scores(const Calibration& calibration, const std::string& cloth_key, int i);
 
-/// Sample i of a calibration as a head on a cloth, and the vapour efficiency of that cloth.
+/// Scores, or sample i of a calibration, as a head on a cloth, and the vapour efficiency of that cloth.
 struct DrawnHead {
   Head head;
   double vapour_efficiency;
 };
+DrawnHead head_at(const Calibration& calibration, const Scores& scores);
 DrawnHead drawn_head(const Calibration& calibration, const std::string& cloth_key, int i);
 
 /// The head and cloth at the middle of a calibration; in another covering the cloth's prior median.

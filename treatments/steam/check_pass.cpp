@@ -61,22 +61,22 @@ Result<void> check(const PassProblem& problem) {
   }
   for (std::size_t i = 0; i < problem.stack.size(); ++i) {
     const Layer& layer = problem.stack[i];
-    const std::string where = fmt::format("/stack/{}/", i);
+    const auto at = [i](const char* key) { return fmt::format("/stack/{}/{}", i, key); };
     if (!inside(layer.thickness_metres, k_thickness))
-      return outside("thickness", where + "thickness_metres", layer.thickness_metres, k_thickness);
+      return outside("thickness", at("thickness_metres"), layer.thickness_metres, k_thickness);
     if (!inside(layer.heat_capacity_joules_per_m3_kelvin, k_capacity))
-      return outside("heat capacity", where + "heat_capacity_joules_per_m3_kelvin",
+      return outside("heat capacity", at("heat_capacity_joules_per_m3_kelvin"),
                      layer.heat_capacity_joules_per_m3_kelvin, k_capacity);
     if (!inside(layer.conductivity_watts_per_metre_kelvin, k_conductivity))
-      return outside("conductivity", where + "conductivity_watts_per_metre_kelvin",
+      return outside("conductivity", at("conductivity_watts_per_metre_kelvin"),
                      layer.conductivity_watts_per_metre_kelvin, k_conductivity);
     if (!layer.permeable) continue;
     if (!inside(layer.porosity, k_porosity))
-      return outside("porosity", where + "porosity", layer.porosity, k_porosity);
+      return outside("porosity", at("porosity"), layer.porosity, k_porosity);
     if (!inside(layer.tortuosity, k_tortuosity))
-      return outside("tortuosity", where + "tortuosity", layer.tortuosity, k_tortuosity);
+      return outside("tortuosity", at("tortuosity"), layer.tortuosity, k_tortuosity);
     if (!inside(layer.sorption_scale_kilograms_per_m3, k_sorption))
-      return outside("sorption scale", where + "sorption_scale_kilograms_per_m3",
+      return outside("sorption scale", at("sorption_scale_kilograms_per_m3"),
                      layer.sorption_scale_kilograms_per_m3, k_sorption);
   }
   struct Item {

@@ -16,7 +16,6 @@ constexpr double k_infinity = std::numeric_limits<double>::infinity();
 constexpr int k_most_rounds = 10;
 constexpr double k_grid = 1024;  // points of evaluation per unit of x
 constexpr std::size_t k_first_chunk = 48;
-constexpr std::size_t k_least_learnt = 192;        // functions found roughly before a quantile is looked for
 constexpr std::size_t k_functions_per_column = 4;  // before a regression is believed
 constexpr double k_ridge = 1e-3;                   // against few functions for many features
 constexpr double k_secant_reach = 0.7;             // values further from zero tell nothing of the slope there
@@ -34,6 +33,7 @@ constexpr double k_clear_step = 0.02;   // in x: a longer one tells on which sid
 constexpr double k_local_reach = 0.4;   // in x, within which crossings count when looking for a quantile
 constexpr double k_trusted = 0.25;      // of that weight, from which a function's error is looked at
 constexpr int k_most_refinements = 8;
+constexpr std::size_t k_compared = 16;  // functions whose rough values are held against fine ones
 
 double on_grid(double x) {
   return std::floor(x * k_grid + 0.5) / k_grid;
@@ -179,11 +179,11 @@ class Hunt {
     return {};
   }
 
-  /// Finds finely what lies in the band around a quantile, until all there is found.
+  /// Finds on which side of a quantile those lie that are in the band around it, until all there are known;
+  /// then moves all by what rough values err by there.
   Result<void> close_in(const CrossingQuantile& quantile) {
     std::vector<double> planned(crossings_.size()), distance(crossings_.size());
-    for (std::size_t i = 0; i < crossings_.size(); ++i)
-      if (!crossings_[i].evaluated) crossings_[i] = guess(i);
+    predict_the_rest();
     for (int round = 0; round < k_most_refinements; ++round) {
       everywhere_.fit(features_, crossings_, {});
       for (std::size_t i = 0; i < planned.size(); ++i) planned[i] = crossings_[i].x - quantile.offsets[i];
@@ -199,11 +199,17 @@ class Hunt {
         const bool in_tail = !crossing.evaluated && (quantile.share < 0.5 ? beyond < 0 : beyond > 0);
         if (in_tail || (crossing.error > 0 && std::fabs(beyond) <= crossing.error)) near.push_back(i);
       }
-      if (near.empty()) return {};
       const auto at_quantile = [&](std::size_t i) { return at + quantile.offsets[i]; };
-      if (auto found = find(near, Effort::fine, at_quantile); !found) return found;
+      if (near.empty() || round + 1 == k_most_refinements) return correct(distance, at_quantile);
+      if (auto found = find(near, Effort::rough, at_quantile); !found) return found;
     }
     return {};
+  }
+
+  /// Those not found take what the regression says of them.
+  void predict_the_rest() {
+    for (std::size_t i = 0; i < crossings_.size(); ++i)
+      if (!crossings_[i].evaluated) crossings_[i] = guess(i);
   }
 
   bool can_predict() const { return everywhere_.fitted(); }
@@ -223,6 +229,8 @@ class Hunt {
     return {search_.start, search_.start_slope, 0, false};
   }
 
+  using Side = std::function<double(std::size_t which)>;
+
   // Near x the regression of what lies nearby counts, far from it that of everything: carried so far the
   // former would go astray.
   Crossing guess_near(std::size_t i, double x) const {
@@ -232,9 +240,37 @@ class Hunt {
     return {mixed(near.x, far.x), mixed(near.slope, far.slope), mixed(near.error, far.error), false};
   }
 
+  // Moves every crossing by the mean of what rough values err by in those nearest to a quantile.
+  Result<void> correct(const std::vector<double>& distance, const Side& at_quantile) {
+    std::vector<std::size_t> nearest;
+    for (std::size_t i = 0; i < crossings_.size(); ++i)
+      if (crossings_[i].evaluated && crossings_[i].slope < 0) nearest.push_back(i);
+    const std::size_t count = std::min(k_compared, nearest.size());
+    if (count == 0) return {};
+    const auto closer = [&](std::size_t a, std::size_t b) {
+      return distance[a] != distance[b] ? distance[a] < distance[b] : a < b;
+    };
+    std::partial_sort(nearest.begin(), nearest.begin() + static_cast<std::ptrdiff_t>(count), nearest.end(),
+                      closer);
+    nearest.resize(count);
+    std::vector<double> xs;
+    for (const std::size_t i : nearest)
+      xs.push_back(std::clamp(on_grid(at_quantile(i)), search_.low, search_.high));
+    const auto rough = evaluate_(nearest, xs, Effort::rough);
+    if (!rough) return refuse(rough.error());
+    const auto fine = evaluate_(nearest, xs, Effort::fine);
+    if (!fine) return refuse(fine.error());
+    double move = 0;
+    for (std::size_t k = 0; k < count; ++k) {
+      const double step = ((*rough)[k] - (*fine)[k]) / crossings_[nearest[k]].slope;
+      move += std::clamp(step, -k_rough_error, k_rough_error) / static_cast<double>(count);
+    }
+    for (Crossing& crossing : crossings_) crossing.x += move;
+    return {};
+  }
+
   // Finds functions, each from where it is believed to cross. Where a `side` is asked for, each from there,
   // and only until it is known on which side of it the crossing lies.
-  using Side = std::function<double(std::size_t which)>;
   Result<void> find(const std::vector<std::size_t>& which, Effort effort, const Side& side = {}) {
     std::vector<Chase> chases(which.size());
     std::vector<std::size_t> open(which.size());  // indices into which
@@ -245,7 +281,7 @@ class Hunt {
       chases[k].next = std::clamp(on_grid(side ? side(which[k]) : start.x), search_.low, search_.high);
       chases[k].slope = start.slope;
     }
-    const double close_enough = search_.close_enough * (effort == Effort::fine ? 1 : k_rough);
+    const double close_enough = search_.close_enough * (effort == Effort::fine || side ? 1 : k_rough);
     for (int round = 0; round < k_most_rounds && !open.empty(); ++round) {
       std::vector<std::size_t> functions;
       std::vector<double> xs;
@@ -260,7 +296,7 @@ class Hunt {
         Crossing& crossing = crossings_[functions[o]];
         Chase& chase = chases[open[o]];
         if (take(chase, (*values)[o], search_, close_enough, crossing)) {
-          crossing.error = effort == Effort::fine
+          crossing.error = effort == Effort::fine || side
                                ? 0
                                : k_rough_error + k_step_error * std::fabs(crossing.x - chase.last_x);
           crossing.evaluated = true;
@@ -306,12 +342,16 @@ Result<std::vector<Crossing>> find_crossings_near(const CrossingQuantile& quanti
                                                   const CrossingSearch& search,
                                                   const EvaluateMany& evaluate) {
   const std::size_t columns = features.empty() ? 0 : features.front().size() + 1;
-  const std::size_t learnt = std::max(k_least_learnt, k_functions_per_column * columns);
+  const std::size_t learnt = std::max(search.learnt, k_functions_per_column * columns);
   if (features.size() < 2 * learnt) return find_crossings(features, search, evaluate);
   Hunt hunt(features, search, evaluate);
   if (auto found = hunt.learn(learnt, Effort::rough); !found) return refuse(found.error());
   if (!hunt.can_predict()) {  // all lie outside, none tells of a slope
     if (auto found = hunt.learn(features.size(), Effort::rough); !found) return refuse(found.error());
+    return hunt.crossings();
+  }
+  if (!search.closes_in) {
+    hunt.predict_the_rest();
     return hunt.crossings();
   }
   if (auto found = hunt.close_in(quantile); !found) return refuse(found.error());

@@ -26,6 +26,8 @@ struct CrossingSearch {
   double start_slope = -1;
   double close_enough = 0.1;  ///< |value| from which the slope does the rest
   double largest_step = 0.7;
+  std::size_t learnt = 144;  ///< near a quantile: functions found before it is looked for
+  bool closes_in = true;     ///< else the others are left at what the regression says of them: a first look
 };
 
 /// A weighted quantile of (crossing - offset) over the functions.
@@ -52,13 +54,15 @@ using EvaluateMany = std::function<Result<std::vector<double>>(std::span<const s
 Result<std::vector<Crossing>> find_crossings(const std::vector<std::vector<double>>& features,
                                              const CrossingSearch& search, const EvaluateMany& evaluate);
 
-/// Crossings near a quantile, finely; of the others as much as is needed to know their side of it.
+/// Crossings near a quantile; of the others as much as is needed to know their side of it.
 /// Model:   the first functions are found roughly and teach a regression, whose errors are seen by leaving
 ///          each function out in turn; a function whose known or predicted crossing lies nearer to the
-///          quantile than nearly all of those errors is found finely, until there is none left.
+///          quantile than nearly all of those errors is evaluated there, until there is none left. Rough
+///          values err alike near one place: the mean error of a few moves all crossings.
 /// Inputs:  as find_crossings()
 /// Errors:  those of `evaluate`
-/// Cost:    about 250 rough evaluations, and 1.5 fine ones of each function in the band around the quantile
+/// Cost:    about 1.3 rough evaluations of each function learnt, 1.5 of each in the band around the quantile,
+///          and a few fine ones
 /// Source:  own derivation, docs/decisions/015-few-marches.md
 /// Checked: treatments/steam/crossings_law_test.cpp
 Result<std::vector<Crossing>> find_crossings_near(const CrossingQuantile& quantile,

@@ -22,17 +22,20 @@ std::array<double, 3> spreads(const UncertainLayer& layer) {
 }  // namespace
 
 Stack drawn_stack(const PaceProblem& problem, std::uint32_t i) {
+  return stack_at(problem, stack_scores(problem, i));
+}
+
+Stack stack_at(const PaceProblem& problem, std::span<const double> scores) {
   Stack stack;
-  for (std::size_t k = 0; k < problem.stack.size(); ++k) {
-    const UncertainLayer& uncertain = problem.stack[k];
+  stack.reserve(problem.stack.size());
+  std::size_t next = 0;
+  for (const UncertainLayer& uncertain : problem.stack) {
     Layer layer = uncertain.layer;
-    const auto scatter = [&](unsigned dimension) {
-      const double spread = spreads(uncertain)[dimension];
-      return spread > 0 ? numerics::exp(spread * SobolStream(layer_key(problem, k), dimension).normal(i)) : 1;
-    };
-    layer.thickness_metres *= scatter(0);
-    layer.conductivity_watts_per_metre_kelvin *= scatter(1);
-    layer.heat_capacity_joules_per_m3_kelvin *= scatter(2);
+    double* const properties[] = {&layer.thickness_metres, &layer.conductivity_watts_per_metre_kelvin,
+                                  &layer.heat_capacity_joules_per_m3_kelvin};
+    const std::array<double, 3> spread = spreads(uncertain);
+    for (std::size_t dimension = 0; dimension < spread.size(); ++dimension)
+      if (spread[dimension] > 0) *properties[dimension] *= numerics::exp(spread[dimension] * scores[next++]);
     stack.push_back(layer);
   }
   // A thin draw must not lose the target: the last layer makes up for it.
@@ -48,10 +51,9 @@ double drawn_hand(std::uint32_t i) {
 std::vector<double> stack_scores(const PaceProblem& problem, std::uint32_t i) {
   std::vector<double> scores;
   for (std::size_t k = 0; k < problem.stack.size(); ++k) {
-    for (unsigned dimension = 0; dimension < 3; ++dimension) {
-      if (spreads(problem.stack[k])[dimension] > 0)
-        scores.push_back(SobolStream(layer_key(problem, k), dimension).normal(i));
-    }
+    const std::string key = layer_key(problem, k);
+    for (unsigned dimension = 0; dimension < 3; ++dimension)
+      if (spreads(problem.stack[k])[dimension] > 0) scores.push_back(SobolStream(key, dimension).normal(i));
   }
   return scores;
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <span>
 #include <vector>
 
 #include "treatments/steam/pace.h"
@@ -11,6 +12,8 @@ namespace lastegg::steam {
 
 /// The stack of sample i, at least as thick as the target is deep.
 Stack drawn_stack(const PaceProblem& problem, std::uint32_t i);
+/// The same from scores as stack_scores() gives them.
+Stack stack_at(const PaceProblem& problem, std::span<const double> scores);
 
 /// Pace of the hand in sample i over the pace that was planned.
 double drawn_hand(std::uint32_t i);

@@ -82,9 +82,9 @@ TEST(LaneAgreement, FollowsTheReferenceOnItsOwnGridAndSteps) {
           lane_problem(drawn.batch, pass),
           {.cells = lane_cells(LaneAccuracy::usual), .stop_below_celsius = 40, .largest_mismatch_kelvin = 1});
       ASSERT_TRUE(history);
-      if (history->most_parts > 1) continue;
-      const Lived reference = lived(drawn.batch, *history);
       const LaneAnswer& lane = lanes->front();
+      if (history->most_parts > 1 || lane.steps_were_cut) continue;
+      const Lived reference = lived(drawn.batch, *history);
       peak_gap.push_back(std::fabs(lane.target_peak_celsius - reference.peak));
       surface_gap.push_back(std::fabs(lane.surface_peak_celsius - reference.surface));
       water_gap.push_back(
@@ -133,7 +133,7 @@ TEST(LaneAgreement, TotalErrorOfShownNumbersAndOfPreviews) {
   EXPECT_LE(quantile(peak[0], 0.95), 0.15);
   EXPECT_LE(quantile(dose[0], 0.95), 0.03);
   EXPECT_LE(quantile(dose[0], 1), 0.08);
-  EXPECT_LE(quantile(peak[1], 0.95), 0.4);
+  EXPECT_LE(quantile(peak[1], 0.95), 0.3);
   EXPECT_LE(quantile(dose[1], 0.95), 0.05);
 }
 

@@ -98,8 +98,10 @@ class LaneMarch {
       if (steam) water_at_liftoff = water_gain();
     }
     write(output.water_gain, water_at_liftoff);
-    for (int lane = 0; lane < Width; ++lane)
+    for (int lane = 0; lane < Width; ++lane) {
       output.faulty[static_cast<std::size_t>(first_ + lane)] = faulty_[lane] != 0;
+      output.cut[static_cast<std::size_t>(first_ + lane)] = cut_[lane] != 0;
+    }
     sum_up(output);
   }
 
@@ -128,7 +130,7 @@ class LaneMarch {
     const F rho_s = lane_saturated_vapour(start).density;
     lowest_ = start;
     highest_allowed_ = load(input_.highest_allowed);
-    faulty_ = Mask{};
+    faulty_ = cut_ = Mask{};
     const int n = shape_.cells;
     // Half resistances of the cell above, carried on to its lower face.
     F heat_above = F{}, vapour_above = F{};
@@ -229,6 +231,7 @@ class LaneMarch {
     stage<false>(k_lane_gamma * step);
     const Mask faulty = evaluate_all() & wanted;
     if (!any(faulty)) return;
+    cut_ |= faulty;
     if (level == input_.most_halvings) {
       faulty_ |= faulty;
       return;
@@ -623,7 +626,7 @@ class LaneMarch {
   int steps_ = 0;
   F pressure_, per_pascal_, target_share_, lowest_, highest_allowed_;
   F factor_, dew_, dew_fraction_, dew_x_, dew_h_v_, film_, cap_, forced_, room_, room_lambda_, room_h_v_;
-  Mask faulty_, going_;  // lanes in which a fault was seen; lanes whose air phase has not ended
+  Mask faulty_, cut_, going_;  // lanes in which a fault was seen, a step was cut, the air phase has not ended
   LaneCell<F> cells_[k_most_pack_cells];
   LanePoint<F> points_[k_most_pack_cells];
   LaneState<F> before_[k_most_pack_halvings + 1][k_most_pack_cells],
@@ -633,9 +636,9 @@ class LaneMarch {
 };
 
 template <int Width>
-void run_lanes(const PackShape& shape, const PackInput& input, PackOutput& output) {
+void run_lanes(const PackShape& shape, const PackInput& input, int passes, PackOutput& output) {
   const auto march = std::make_unique<LaneMarch<Width>>(shape, input);
-  for (int first = 0; first < k_pack; first += Width) march->run(first, output);
+  for (int first = 0; first < passes; first += Width) march->run(first, output);
 }
 
 }  // namespace

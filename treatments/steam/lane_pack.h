@@ -80,9 +80,10 @@ struct PackOutput {
   Pack target_peak{}, probe_peak{}, surface_peak{}, surface_seconds_above{};
   Pack water_gain{};  ///< kg/m2 at the end of the last phase under steam
   std::array<bool, k_pack> faulty{};
+  std::array<bool, k_pack> cut{};  ///< a step was taken in halves
 };
 
-/// Runs a pack with vectors of one width.
-using PackKernel = void (*)(const PackShape&, const PackInput&, PackOutput&);
+/// Runs the first `passes` of a pack, with vectors of one width; the rest of the output is left as it was.
+using PackKernel = void (*)(const PackShape&, const PackInput&, int passes, PackOutput&);
 
 }  // namespace lastegg::steam

@@ -13,10 +13,11 @@
 namespace lastegg::steam {
 namespace {
 
-constexpr int k_usual_cells = 64, k_preview_cells = 40;
-constexpr int k_finest_refine = 16;
+constexpr int k_usual_cells = 68, k_preview_cells = 40;
+constexpr int k_finest_refine = 2;  // in the lanes; what faults there too is for the reference
 constexpr double k_same_depth_metres =
     10e-6;  // a thinner layer would cost digits, and no gradient matters over it
+constexpr int k_most_phases_of_a_pass = 4;
 constexpr double k_series_step_kelvin = 1.0;
 constexpr float k_largest_mismatch = 1.0f;  // kelvin
 // A pass that needs more is marched anew with finer steps throughout; a preview is left at that.
@@ -142,8 +143,8 @@ void lay_out_phases(const LaneBatch& batch, const Schedules& schedules, int refi
   add(PackPhase::air, schedules.air);
 }
 
-void fill_lane(const LaneBatch& batch, const LanePass& pass, const Stack& split, std::size_t lane,
-               PackInput& input) {
+void fill_lane(const LaneBatch& batch, const LanePass& pass, const Stack& split, double highest_allowed,
+               double pace, std::size_t lane, PackInput& input) {
   const auto put = [lane](Pack& pack, double value) { pack[lane] = static_cast<float>(value); };
   put(input.dew, pass.head.dew_celsius);
   put(input.film, pass.head.film_watts_per_m2_kelvin);
@@ -157,8 +158,7 @@ void fill_lane(const LaneBatch& batch, const LanePass& pass, const Stack& split,
   put(input.air_celsius, batch.air.celsius);
   put(input.air_film, batch.air.film_watts_per_m2_kelvin);
   put(input.air_humidity, batch.air.relative_humidity);
-  put(input.highest_allowed, highest_allowed_celsius(pass.head.dew_celsius, batch.start_celsius,
-                                                     batch.air.celsius, batch.start_activity));
+  put(input.highest_allowed, highest_allowed);
   put(input.probe_lag, batch.probe_time_constant_seconds);
   put(input.surface_limit, batch.surface_limit_celsius.value_or(1000));
   for (std::size_t i = 0; i < split.size(); ++i) {
@@ -172,16 +172,15 @@ void fill_lane(const LaneBatch& batch, const LanePass& pass, const Stack& split,
   }
   for (int p = 0; p < input.phase_count; ++p) {
     PackSteps& phase = input.phases[static_cast<std::size_t>(p)];
-    const double seconds =
-        phase.phase == PackPhase::skirt   ? pass.head.skirt_length_metres / pass.pace_metres_per_second
-        : phase.phase == PackPhase::cover ? pass.head.length_metres / pass.pace_metres_per_second
-        : phase.phase == PackPhase::gap   ? batch.gap_seconds
-                                          : batch.observe_seconds;
+    const double seconds = phase.phase == PackPhase::skirt   ? pass.head.skirt_length_metres / pace
+                           : phase.phase == PackPhase::cover ? pass.head.length_metres / pace
+                           : phase.phase == PackPhase::gap   ? batch.gap_seconds
+                                                             : batch.observe_seconds;
     put(phase.seconds, seconds);
   }
 }
 
-LaneAnswer answer_of(const PackOutput& output, std::size_t lane) {
+LaneAnswer answer_of(const PackOutput& output, std::size_t lane, int refine) {
   using namespace bugs;
   const KillLaw& adult = kill_law(Stage::adult, Exposure::steam);
   const KillLaw& nymph = kill_law(Stage::nymph, Exposure::steam);
@@ -195,6 +194,7 @@ LaneAnswer answer_of(const PackOutput& output, std::size_t lane) {
   answer.surface_peak_celsius = static_cast<double>(output.surface_peak[lane]);
   answer.surface_seconds_above = static_cast<double>(output.surface_seconds_above[lane]);
   answer.water_gain_kilograms_per_m2 = static_cast<double>(output.water_gain[lane]);
+  answer.steps_were_cut = refine > 1 || output.cut[lane];
   return answer;
 }
 
@@ -216,7 +216,8 @@ PassProblem problem_of(const LaneBatch& batch, const LanePass& pass) {
 }
 
 Result<LaneAnswer> answer_by_reference(const LaneBatch& batch, const LanePass& pass) {
-  const auto history = run_pass(problem_of(batch, pass), {.stop_below_celsius = batch.stop_below_celsius});
+  const auto history = run_pass(problem_of(batch, pass),
+                                {.cells = k_usual_cells, .stop_below_celsius = batch.stop_below_celsius});
   if (!history) return refuse(history.error());
   LaneAnswer answer;
   Series series;
@@ -229,13 +230,8 @@ Result<LaneAnswer> answer_by_reference(const LaneBatch& batch, const LanePass& p
   if (batch.surface_limit_celsius)
     answer.surface_seconds_above = seconds_above(series, *batch.surface_limit_celsius);
   answer.water_gain_kilograms_per_m2 = history->water_gain_at_liftoff_kilograms_per_m2;
+  answer.steps_were_cut = history->most_parts > 1;
   return answer;
-}
-
-// Whether the lanes can hold a pass at all; what they cannot, the reference answers.
-bool fits_lanes(const LaneBatch& batch, const Split& split, int cells) {
-  return batch.passes * 4 <= k_most_pack_phases && split.stack.size() <= k_most_pack_layers &&
-         cells <= k_most_pack_cells;
 }
 
 int moments_of(const PackInput& input) {
@@ -247,20 +243,63 @@ int moments_of(const PackInput& input) {
   return moments;
 }
 
-// One pass of a batch, with a border of layers at its target.
-struct Job {
-  const LanePass* pass;
-  Split split;
-};
+}  // namespace
 
-// Runs the jobs of one group, which may share packs; finer and finer where a lane faults. What is left over
-// is for the reference.
-std::vector<std::size_t> march_group(const LaneBatch& batch, const std::vector<Job>& jobs,
-                                     std::vector<std::size_t> waiting, LaneAccuracy accuracy,
-                                     PackKernel kernel, std::vector<LaneAnswer>& answers) {
-  const PackShape shape = shape_of(jobs[waiting.front()].split, lane_cells(accuracy));
-  if (!fits_lanes(batch, jobs[waiting.front()].split, shape.cells)) return waiting;
-  const bool preview = accuracy == LaneAccuracy::preview;
+Result<ReadyPasses> ReadyPasses::of(const LaneBatch& batch, std::span<const LanePass> passes) {
+  ReadyPasses ready;
+  ready.passes_.reserve(passes.size());
+  std::map<std::string, std::size_t> known;
+  for (const LanePass& pass : passes) {
+    if (auto checked = check(problem_of(batch, pass)); !checked) return refuse(checked.error());
+    Split split = split_at(*pass.stack, pass.target_depth_metres);
+    const auto [entry, is_new] =
+        known.try_emplace(key_of(split.stack, split.target_layer), ready.groups_.size());
+    if (is_new) {
+      const bool fits = split.stack.size() <= k_most_pack_layers &&
+                        static_cast<int>(grid_of(split, k_usual_cells).size()) <= k_most_pack_cells;
+      ready.groups_.push_back(fits ? Group{shape_of(split, k_usual_cells), shape_of(split, k_preview_cells)}
+                                   : Group{{}, {}, false});
+    }
+    ready.passes_.push_back({pass, std::move(split.stack),
+                             highest_allowed_celsius(pass.head.dew_celsius, batch.start_celsius,
+                                                     batch.air.celsius, batch.start_activity),
+                             entry->second});
+  }
+  return ready;
+}
+
+Result<std::vector<LaneAnswer>> ReadyPasses::run(const LaneBatch& batch, std::span<const std::size_t> which,
+                                                 std::span<const double> paces, LaneAccuracy accuracy,
+                                                 PackKernel kernel) const {
+  std::vector<LaneAnswer> answers(which.size());
+  std::vector<std::vector<std::size_t>> members(groups_.size() * k_schedule_rows);
+  for (std::size_t i = 0; i < which.size(); ++i) {
+    const Ready& ready = passes_[which[i]];
+    members[ready.group * k_schedule_rows + schedule_row(ready.pass.head.length_metres / paces[i])].push_back(
+        i);
+  }
+  for (std::size_t m = 0; m < members.size(); ++m) {
+    const Kind kind{groups_[m / k_schedule_rows], m % k_schedule_rows, accuracy};
+    for (const std::size_t i : march(batch, kind, kernel, which, paces, std::move(members[m]), answers)) {
+      LanePass pass = passes_[which[i]].pass;
+      pass.pace_metres_per_second = paces[i];
+      auto answer = answer_by_reference(batch, pass);
+      if (!answer) return refuse(answer.error());
+      answers[i] = *answer;
+    }
+  }
+  return answers;
+}
+
+// Marches the waiting ones of a kind; finer where a lane faults. What is left over is for the reference.
+std::vector<std::size_t> ReadyPasses::march(const LaneBatch& batch, const Kind& kind, PackKernel kernel,
+                                            std::span<const std::size_t> which, std::span<const double> paces,
+                                            std::vector<std::size_t> waiting,
+                                            std::vector<LaneAnswer>& answers) const {
+  const Group& group = kind.group;
+  if (!group.fits_lanes || batch.passes * k_most_phases_of_a_pass > k_most_pack_phases) return waiting;
+  const bool preview = kind.accuracy == LaneAccuracy::preview;
+  const Schedules& schedules = (preview ? k_preview_schedules : k_usual_schedules)[kind.schedule_row];
   PackOutput output;
   for (int refine = 1; refine <= k_finest_refine && !waiting.empty(); refine *= 2) {
     PackInput input;
@@ -268,23 +307,24 @@ std::vector<std::size_t> march_group(const LaneBatch& batch, const std::vector<J
     input.stop_below_celsius = static_cast<float>(batch.stop_below_celsius);
     input.largest_mismatch_kelvin = k_largest_mismatch;
     input.most_halvings = preview ? k_preview_halvings : k_usual_halvings;
-    lay_out_phases(batch, preview ? k_preview_schedules : k_usual_schedules, refine, input);
+    lay_out_phases(batch, schedules, refine, input);
     if (moments_of(input) > k_most_pack_steps) break;
     std::vector<std::size_t> faulty;
     for (std::size_t first = 0; first < waiting.size(); first += k_pack) {
       const std::size_t count = std::min<std::size_t>(k_pack, waiting.size() - first);
       for (std::size_t lane = 0; lane < k_pack;
            ++lane) {  // lanes without a pass of their own repeat the last
-        const Job& job = jobs[waiting[first + std::min(lane, count - 1)]];
-        fill_lane(batch, *job.pass, job.split.stack, lane, input);
+        const std::size_t i = waiting[first + std::min(lane, count - 1)];
+        const Ready& ready = passes_[which[i]];
+        fill_lane(batch, ready.pass, ready.split, ready.highest_allowed_celsius, paces[i], lane, input);
       }
-      kernel(shape, input, output);
+      kernel(preview ? group.preview : group.usual, input, static_cast<int>(count), output);
       for (std::size_t lane = 0; lane < count; ++lane) {
         const std::size_t i = waiting[first + lane];
         if (output.faulty[lane])
           faulty.push_back(i);
         else
-          answers[i] = answer_of(output, lane);
+          answers[i] = answer_of(output, lane, refine);
       }
     }
     waiting = std::move(faulty);
@@ -292,26 +332,16 @@ std::vector<std::size_t> march_group(const LaneBatch& batch, const std::vector<J
   return waiting;
 }
 
-}  // namespace
-
 Result<std::vector<LaneAnswer>> run_passes(const LaneBatch& batch, std::span<const LanePass> passes,
                                            LaneAccuracy accuracy, PackKernel kernel) {
-  std::vector<LaneAnswer> answers(passes.size());
-  std::vector<Job> jobs;
-  std::map<std::string, std::vector<std::size_t>> groups;
-  for (std::size_t i = 0; i < passes.size(); ++i) {
-    if (auto checked = check(problem_of(batch, passes[i])); !checked) return refuse(checked.error());
-    jobs.push_back({&passes[i], split_at(*passes[i].stack, passes[i].target_depth_metres)});
-    groups[key_of(jobs.back().split.stack, jobs.back().split.target_layer)].push_back(i);
-  }
-  for (const auto& [key, members] : groups) {
-    for (const std::size_t i : march_group(batch, jobs, members, accuracy, kernel, answers)) {
-      auto answer = answer_by_reference(batch, passes[i]);
-      if (!answer) return refuse(answer.error());
-      answers[i] = *answer;
-    }
-  }
-  return answers;
+  const auto ready = ReadyPasses::of(batch, passes);
+  if (!ready) return refuse(ready.error());
+  std::vector<std::size_t> which(passes.size());
+  std::iota(which.begin(), which.end(), 0);
+  std::vector<double> paces;
+  paces.reserve(passes.size());
+  for (const LanePass& pass : passes) paces.push_back(pass.pace_metres_per_second);
+  return ready->run(batch, which, paces, accuracy, kernel);
 }
 
 PassProblem lane_problem(const LaneBatch& batch, const LanePass& pass) {

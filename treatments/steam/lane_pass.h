@@ -50,12 +50,57 @@ struct LaneAnswer {
   double surface_peak_celsius = 0;
   double surface_seconds_above = 0;
   double water_gain_kilograms_per_m2 = 0;  ///< at lift-off
+  bool steps_were_cut = false;
 };
 
-/// Runs all passes; answers in their order.
-/// Errors:  as run_pass()
-/// Cost:    12 to 70 us a pass with sixteen lanes, by stack; about three times that with four
-/// (bench/README.md) Source:  README.md, "Lanes" Checked: treatments/steam/lane_agreement_test.cpp
+/// Passes made ready to be marched at many paces: checked, with a border of layers at the target, sorted into
+/// groups that may share packs.
+class ReadyPasses {
+ public:
+  /// Errors:  as run_pass(), at the paces of the passes
+  static Result<ReadyPasses> of(const LaneBatch& batch, std::span<const LanePass> passes);
+
+  std::size_t size() const { return passes_.size(); }
+
+  /// The passes `which` at `paces`, in that order. `batch` may differ from that of of() in what is observed.
+  /// Errors:  as run_pass()
+  /// Cost:    12 to 70 us a pass with sixteen lanes, by stack; about three times that with four
+  ///          (bench/README.md)
+  /// Source:  README.md, "Lanes"
+  /// Checked: treatments/steam/lane_agreement_test.cpp
+  Result<std::vector<LaneAnswer>> run(const LaneBatch& batch, std::span<const std::size_t> which,
+                                      std::span<const double> paces_metres_per_second,
+                                      LaneAccuracy accuracy = LaneAccuracy::usual,
+                                      PackKernel kernel = widest_kernel()) const;
+
+ private:
+  struct Ready {
+    LanePass pass;
+    Stack split;  ///< with a border of layers at the target
+    double highest_allowed_celsius = 0;
+    std::size_t group = 0;
+  };
+  /// What passes that may share a pack have in common: layers alike to vapour, the target in the same one.
+  /// The cells are those of the first of them.
+  struct Group {
+    PackShape usual, preview;
+    bool fits_lanes = true;  ///< else its passes are for the reference
+  };
+  /// What the passes of a pack share: a group, a row of schedules.
+  struct Kind {
+    const Group& group;
+    std::size_t schedule_row;
+    LaneAccuracy accuracy;
+  };
+  std::vector<std::size_t> march(const LaneBatch& batch, const Kind& kind, PackKernel kernel,
+                                 std::span<const std::size_t> which, std::span<const double> paces,
+                                 std::vector<std::size_t> waiting, std::vector<LaneAnswer>& answers) const;
+
+  std::vector<Ready> passes_;
+  std::vector<Group> groups_;
+};
+
+/// Runs all passes once, each at its own pace; answers in their order.
 Result<std::vector<LaneAnswer>> run_passes(const LaneBatch& batch, std::span<const LanePass> passes,
                                            LaneAccuracy accuracy = LaneAccuracy::usual,
                                            PackKernel kernel = widest_kernel());

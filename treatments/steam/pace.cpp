@@ -4,6 +4,7 @@
 #include <cmath>
 #include <functional>
 #include <limits>
+#include <numeric>
 
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/weighted.h"
@@ -26,7 +27,9 @@ constexpr double k_supply_per_width_kilograms_per_metre_second = 0.65e-3 / 0.2;
 
 // Samples whose temperatures and water are shown at the planned pace and beside the curve; shares and margins
 // take all.
-constexpr std::size_t k_planned_samples = 256, k_curve_samples = 64;
+constexpr std::size_t k_planned_samples = 128, k_inch_samples = 128, k_curve_samples = 16;
+// A first look follows a slider: few samples are marched, and they speak for the others.
+constexpr std::size_t k_first_look_learnt = 48, k_first_look_planned = 32, k_first_look_curve = 8;
 
 // Harm is looked for while the surface is hot, no longer than this.
 constexpr double k_harm_seconds = 10;
@@ -35,42 +38,26 @@ constexpr double k_least_observed_seconds = 1;
 constexpr double k_kill_close_enough = 0.08;  // in log10 of the dose ratio: about 1.5 % of pace
 constexpr double k_harm_close_enough = 0.03;  // about 3 % of the limit
 
-std::vector<double> features_of(const PaceProblem& problem, int i) {
-  const Scores scores = calibrated_scores(problem.calibration, problem.cloth_key, i);
+std::vector<double> features_of(const Scores& scores, std::span<const double> stack_scores,
+                                bool with_products) {
   std::vector<double> features(scores.begin(), scores.end());
-  for (std::size_t row = 0; row < scores.size(); ++row) {
+  for (std::size_t row = 0; with_products && row < scores.size(); ++row) {
     for (std::size_t column = 0; column <= row; ++column) features.push_back(scores[row] * scores[column]);
   }
-  for (const double score : stack_scores(problem, static_cast<std::uint32_t>(i))) features.push_back(score);
+  features.insert(features.end(), stack_scores.begin(), stack_scores.end());
   return features;
 }
 
 // All samples of a problem, ready to be marched at any pace.
 class Ensemble {
  public:
-  explicit Ensemble(const PaceProblem& problem) : problem_(problem) {
-    const Calibration& calibration = problem.calibration;
-    const std::size_t samples = calibration.weights.size();
-    accuracy_ = accuracy_for(static_cast<int>(samples));
-    stacks_.resize(samples);
-    for (std::size_t i = 0; i < samples; ++i) {
-      const auto index = static_cast<std::uint32_t>(i);
-      passes_.push_back(pass_of(drawn_head(calibration, problem.cloth_key, static_cast<int>(i)),
-                                drawn_stack(problem, index), stacks_[i]));
-      hands_.push_back(drawn_hand(index));
-      features_.push_back(features_of(problem, static_cast<int>(i)));
-    }
-    nominal_ = pass_of(median_head(calibration, problem.cloth_key), middle_stack(problem), nominal_stack_);
-    batch_.pressure_pascal = calibration.pressure_pascal;
-    batch_.start_celsius = problem.start_celsius;
-    batch_.start_activity = problem.start_activity;
-    batch_.air = problem.air;
-    batch_.passes = problem.passes;
-    batch_.stop_below_celsius = k_no_more_dose_celsius;
-    // Harm takes the dew temperature at its possible worst: the boiling point.
-    const double hotter =
-        boiling_celsius(calibration.pressure_pascal) - cleanest_dew_celsius(calibration.pressure_pascal);
-    if (problem.harm.surface_celsius) batch_.surface_limit_celsius = *problem.harm.surface_celsius - hotter;
+  /// Errors:  as run_pass()
+  static Result<Ensemble> of(const PaceProblem& problem) {
+    Ensemble ensemble(problem);
+    auto ready = ReadyPasses::of(ensemble.batch_, ensemble.passes_);
+    if (!ready) return refuse(ready.error());
+    ensemble.ready_ = std::move(*ready);
+    return ensemble;
   }
 
   std::size_t size() const { return passes_.size(); }
@@ -120,16 +107,18 @@ class Ensemble {
   Result<AtPace> at(double planned, std::size_t count, LaneAccuracy accuracy,
                     const std::vector<SampleLimits>& limits) const {
     count = std::min(count, size());
-    std::vector<LanePass> passes(passes_.begin(), passes_.begin() + static_cast<std::ptrdiff_t>(count));
+    std::vector<std::size_t> which(count);
+    std::iota(which.begin(), which.end(), 0);
+    std::vector<double> paces(count);
     std::vector<double> weights(problem_.calibration.weights.begin(),
                                 problem_.calibration.weights.begin() + static_cast<std::ptrdiff_t>(count));
     double sum = 0;
     for (std::size_t i = 0; i < count; ++i) {
-      passes[i].pace_metres_per_second = planned * hands_[i];
+      paces[i] = planned * hands_[i];
       sum += weights[i];
     }
     for (double& weight : weights) weight /= sum;
-    const auto answers = run_passes(batch_, passes, accuracy);
+    const auto answers = ready_.run(batch_, which, paces, accuracy);
     if (!answers) return refuse(answers.error());
 
     std::vector<double> target(count), water(count);
@@ -168,6 +157,32 @@ class Ensemble {
   }
 
  private:
+  explicit Ensemble(const PaceProblem& problem) : problem_(problem) {
+    const Calibration& calibration = problem.calibration;
+    const std::size_t samples = calibration.weights.size();
+    accuracy_ = accuracy_for(static_cast<int>(samples));
+    stacks_.resize(samples + 1);
+    for (std::size_t i = 0; i < samples; ++i) {
+      const auto index = static_cast<std::uint32_t>(i);
+      const Scores scores = calibrated_scores(calibration, problem.cloth_key, static_cast<int>(i));
+      const std::vector<double> of_stack = stack_scores(problem, index);
+      passes_.push_back(pass_of(head_at(calibration, scores), stack_at(problem, of_stack), stacks_[i]));
+      hands_.push_back(drawn_hand(index));
+      features_.push_back(features_of(scores, of_stack, accuracy_ == LaneAccuracy::usual));
+    }
+    nominal_ = pass_of(median_head(calibration, problem.cloth_key), middle_stack(problem), stacks_.back());
+    batch_.pressure_pascal = calibration.pressure_pascal;
+    batch_.start_celsius = problem.start_celsius;
+    batch_.start_activity = problem.start_activity;
+    batch_.air = problem.air;
+    batch_.passes = problem.passes;
+    batch_.stop_below_celsius = k_no_more_dose_celsius;
+    // Harm takes the dew temperature at its possible worst: the boiling point.
+    const double hotter =
+        boiling_celsius(calibration.pressure_pascal) - cleanest_dew_celsius(calibration.pressure_pascal);
+    if (problem.harm.surface_celsius) batch_.surface_limit_celsius = *problem.harm.surface_celsius - hotter;
+  }
+
   using Value = std::function<double(const LaneAnswer&, double pace)>;
   using Note = std::function<void(std::size_t sample, const LaneAnswer&, double pace)>;
 
@@ -178,7 +193,7 @@ class Ensemble {
       depth += stack.front().thickness_metres;
     }
     kept = std::move(stack);
-    return {drawn.head, drawn.vapour_efficiency, 0, &kept, depth};
+    return {drawn.head, drawn.vapour_efficiency, k_one_inch_per_second, &kept, depth};
   }
 
   // What limits a sample that was not marched is what limits most of those that were.
@@ -244,21 +259,22 @@ class Ensemble {
     search.start_slope = std::min(rise, -0.1);
     search.start = std::clamp(x[k - 1] - y[k - 1] / search.start_slope, search.low, search.high);
     search.close_enough = close_enough;
+    if (accuracy_ == LaneAccuracy::preview) {
+      search.learnt = k_first_look_learnt;
+      search.closes_in = false;
+    }
     const EvaluateMany march = [&](std::span<const std::size_t> which, std::span<const double> xs,
                                    Effort effort) -> Result<std::vector<double>> {
-      std::vector<LanePass> passes(which.size());
-      for (std::size_t i = 0; i < which.size(); ++i) {
-        passes[i] = passes_[which[i]];
-        passes[i].pace_metres_per_second = numerics::exp(xs[i]);
-      }
+      std::vector<double> paces;
+      paces.reserve(which.size());
+      for (const double at : xs) paces.push_back(numerics::exp(at));
       const auto marched_passes =
-          run_passes(batch, passes, effort == Effort::rough ? LaneAccuracy::preview : accuracy_);
+          ready_.run(batch, which, paces, effort == Effort::rough ? LaneAccuracy::preview : accuracy_);
       if (!marched_passes) return refuse(marched_passes.error());
       std::vector<double> values(which.size());
       for (std::size_t i = 0; i < which.size(); ++i) {
-        const double pace = passes[i].pace_metres_per_second;
-        values[i] = value((*marched_passes)[i], pace);
-        note(which[i], (*marched_passes)[i], pace);
+        values[i] = value((*marched_passes)[i], paces[i]);
+        note(which[i], (*marched_passes)[i], paces[i]);
       }
       return values;
     };
@@ -269,11 +285,11 @@ class Ensemble {
   }
 
   const PaceProblem& problem_;
-  std::vector<Stack> stacks_;
+  std::vector<Stack> stacks_;  // of the samples, then the middle one; passes point into it
   std::vector<LanePass> passes_;
+  ReadyPasses ready_;
   std::vector<double> hands_;
   std::vector<std::vector<double>> features_;
-  Stack nominal_stack_;
   LanePass nominal_;
   LaneBatch batch_;
   LaneAccuracy accuracy_;
@@ -292,15 +308,19 @@ double recommended_pace(double slowest, double fastest) {
 }
 
 Result<std::vector<SampleLimits>> sample_limits(const PaceProblem& problem, Marched marched) {
-  return Ensemble(problem).limits(marched);
+  const auto ensemble = Ensemble::of(problem);
+  if (!ensemble) return refuse(ensemble.error());
+  return ensemble->limits(marched);
 }
 
 PassProblem sample_pass(const PaceProblem& problem, int i, double pace_metres_per_second) {
-  return Ensemble(problem).reference_problem(static_cast<std::size_t>(i), pace_metres_per_second);
+  return Ensemble::of(problem)->reference_problem(static_cast<std::size_t>(i), pace_metres_per_second);
 }
 
 Result<PaceReport> find_pace(const PaceProblem& problem) {
-  const Ensemble ensemble(problem);
+  const auto made = Ensemble::of(problem);
+  if (!made) return refuse(made.error());
+  const Ensemble& ensemble = *made;
   const auto limits = ensemble.limits(Marched::those_near_the_window);
   if (!limits) return refuse(limits.error());
   const std::vector<double>& weights = problem.calibration.weights;
@@ -328,8 +348,12 @@ Result<PaceReport> find_pace(const PaceProblem& problem) {
                                                                          : SlowLimit::soak;
   report.fast_limit = egg >= mobile ? FastLimit::egg : FastLimit::mobile;
 
+  const bool first_look = accuracy_for(report.samples) == LaneAccuracy::preview;
   for (const double pace : k_paces) {
-    auto at = ensemble.at(pace, k_curve_samples, LaneAccuracy::preview, *limits);
+    const std::size_t count = first_look                      ? k_first_look_curve
+                              : pace == k_one_inch_per_second ? k_inch_samples
+                                                              : k_curve_samples;
+    auto at = ensemble.at(pace, count, LaneAccuracy::preview, *limits);
     if (!at) return refuse(at.error());
     report.curve.push_back(*at);
   }
@@ -339,7 +363,8 @@ Result<PaceReport> find_pace(const PaceProblem& problem) {
   else if (report.slowest_metres_per_second <= k_paces.back())
     planned = report.slowest_metres_per_second;
   if (planned) {
-    auto at = ensemble.at(*planned, k_planned_samples, accuracy_for(report.samples), *limits);
+    auto at = ensemble.at(*planned, first_look ? k_first_look_planned : k_planned_samples,
+                          accuracy_for(report.samples), *limits);
     if (!at) return refuse(at.error());
     report.planned = *at;
   }

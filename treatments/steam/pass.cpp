@@ -36,19 +36,21 @@ std::vector<Phase> phases_of(const PassProblem& problem) {
   return phases;
 }
 
-Schedule schedule_of(PhaseKind kind) {
+Schedule schedule_of(const PassProblem& problem, PhaseKind kind) {
+  const Schedules& schedules =
+      k_usual_schedules[schedule_row(problem.head.length_metres / problem.pace_metres_per_second)];
   switch (kind) {
     case PhaseKind::cover:
-      return k_usual_schedules.cover;
+      return schedules.cover;
     case PhaseKind::gap:
-      return k_usual_schedules.gap;
+      return schedules.gap;
     case PhaseKind::air:
-      return k_usual_schedules.air;
+      return schedules.air;
     case PhaseKind::skirt:
     case PhaseKind::last_skirt:
       break;
   }
-  return k_usual_schedules.skirt;
+  return schedules.skirt;
 }
 
 Boundary boundary_of(const PassProblem& problem, PhaseKind kind) {
@@ -95,7 +97,7 @@ MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid
   for (const Phase& phase : phases_of(problem)) {
     history.phase_starts.push_back(history.seconds.size() - 1);
     march.set_boundary(boundary_of(problem, phase.kind));
-    const Schedule schedule = schedule_of(phase.kind);
+    const Schedule schedule = schedule_of(problem, phase.kind);
     double step = first_step_seconds(schedule, phase.seconds);
     const double begin = now;
     double elapsed = 0;

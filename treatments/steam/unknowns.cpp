@@ -1,6 +1,7 @@
 #include "treatments/steam/unknowns.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/normal.h"
@@ -24,12 +25,17 @@ constexpr double k_forced_median_towel = 0.003;
 constexpr double k_forced_logit_spread = 1.0;
 constexpr double k_cleanest_steam_fraction = 0.99;
 
+constexpr double k_found_kelvin =
+    1e-9;  // Newton doubles its digits: the step after one so short changes nothing
+
 double temperature_of_pressure(double pressure_pascal) {
   double celsius = 97;
-  for (int i = 0; i < 12; ++i) {
+  double step = 1;
+  for (int i = 0; i < 12 && std::fabs(step) > k_found_kelvin; ++i) {
     const SaturationPoint point = saturation_fit(celsius);
-    celsius += numerics::log(pressure_pascal / point.pressure_pascal) * point.pressure_pascal /
-               point.slope_pascal_per_kelvin;
+    step = numerics::log(pressure_pascal / point.pressure_pascal) * point.pressure_pascal /
+           point.slope_pascal_per_kelvin;
+    celsius += step;
   }
   return celsius;
 }

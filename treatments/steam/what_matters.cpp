@@ -15,7 +15,9 @@ namespace {
 constexpr int k_powers = 3;  // of a score in a conditional mean
 constexpr double k_hotter_kelvin = 2, k_longer = 1.5;
 constexpr double k_most_conducting = 5;  // W/mK, the most that a pass accepts
-constexpr int k_lever_paces = 16;
+constexpr std::size_t k_base_paces = 16, k_lever_paces = 8;
+constexpr double k_most_gain = 1.4;    // ln of it: more than any lever brings
+constexpr double k_below_base = 0.05;  // ln: where a lever that brings nothing is still bracketed
 constexpr double k_fastest_tried = 4;  // times the end of the usual paces: levers may carry beyond it
 
 // Share of the weighted variance of y that a cubic in z explains.
@@ -97,8 +99,9 @@ Middle with(Middle middle, Lever lever, double hottest_dew_celsius) {
   return middle;
 }
 
-// ln of the fastest pace that kills; minus infinity: none.
-Result<double> log_fastest(const PaceProblem& problem, const Middle& middle) {
+// ln of the fastest pace that kills, looked for between two of them at `count` places; minus infinity: none.
+Result<double> log_fastest(const PaceProblem& problem, const Middle& middle, double low, double high,
+                           std::size_t count) {
   LaneBatch batch;
   batch.pressure_pascal = problem.calibration.pressure_pascal;
   batch.start_celsius = problem.start_celsius;
@@ -107,12 +110,11 @@ Result<double> log_fastest(const PaceProblem& problem, const Middle& middle) {
   batch.passes = middle.passes;
   batch.stop_below_celsius = 40;  // onset of mortality
   std::vector<LanePass> passes;
-  std::array<double, k_lever_paces> x{};
-  const double low = numerics::log(k_paces.front()), high = numerics::log(k_fastest_tried * k_paces.back());
-  for (int k = 0; k < k_lever_paces; ++k) {
-    x[static_cast<std::size_t>(k)] = low + (high - low) * k / (k_lever_paces - 1);
-    passes.push_back({middle.drawn.head, middle.drawn.vapour_efficiency,
-                      numerics::exp(x[static_cast<std::size_t>(k)]), &middle.stack, middle.depth_metres});
+  std::vector<double> x(count);
+  for (std::size_t k = 0; k < count; ++k) {
+    x[k] = low + (high - low) * static_cast<double>(k) / static_cast<double>(count - 1);
+    passes.push_back({middle.drawn.head, middle.drawn.vapour_efficiency, numerics::exp(x[k]), &middle.stack,
+                      middle.depth_metres});
   }
   const auto answers = run_passes(batch, passes, LaneAccuracy::preview);
   if (!answers) return refuse(answers.error());
@@ -163,17 +165,22 @@ std::vector<InfluenceShare> influences(const PaceProblem& problem, const std::ve
 
 Result<std::vector<LeverGain>> lever_gains(const PaceProblem& problem) {
   const Middle middle = middle_of(problem);
-  const auto base = log_fastest(problem, middle);
+  const double end = numerics::log(k_fastest_tried * k_paces.back());
+  const auto base = log_fastest(problem, middle, numerics::log(k_paces.front()), end, k_base_paces);
   if (!base) return refuse(base.error());
   std::vector<LeverGain> gains;
   if (*base == -HUGE_VAL) return gains;
+  // Around the base, and the base anew on the same places, so that what changes nothing gives 1.
+  const double low = *base - k_below_base, high = std::min(end, *base + k_most_gain);
+  const auto near = log_fastest(problem, middle, low, high, k_lever_paces);
+  if (!near) return refuse(near.error());
   const double hottest = cleanest_dew_celsius(problem.calibration.pressure_pascal);
   for (const Lever lever :
        {Lever::longer_head, Lever::second_pass, Lever::hotter_steam, Lever::better_exchange,
         Lever::opener_cloth, Lever::stronger_push, Lever::conducting_layers}) {
-    const auto changed = log_fastest(problem, with(middle, lever, hottest));
+    const auto changed = log_fastest(problem, with(middle, lever, hottest), low, high, k_lever_paces);
     if (!changed) return refuse(changed.error());
-    gains.push_back({lever, numerics::exp(*changed - *base)});
+    gains.push_back({lever, numerics::exp(*changed - *near)});
   }
   return gains;
 }

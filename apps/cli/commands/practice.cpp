@@ -22,7 +22,7 @@ namespace {
 
 constexpr double k_practice_celsius = 71;  // lower end of the target of common practice, 160 F
 constexpr double k_sure = 0.95;
-constexpr int k_samples = 128;
+constexpr int k_samples = 512;
 
 struct Head {
   const char* title;
