@@ -40,7 +40,8 @@ std::string rooms_text(const record::JobState& state) {
   for (const Entity& item : state.list("items")) {
     const std::string room = member_text(item, "room");
     const auto is_its_room = [&](const Entity& one) { return one.id == room; };
-    if (std::none_of(state.list("rooms").begin(), state.list("rooms").end(), is_its_room)) elsewhere.push_back(&item);
+    if (std::none_of(state.list("rooms").begin(), state.list("rooms").end(), is_its_room))
+      elsewhere.push_back(&item);
   }
   for (const Entity& room : state.list("rooms")) {
     text += fmt::format("  {}\n", title_of(room));
