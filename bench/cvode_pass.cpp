@@ -21,10 +21,10 @@ using namespace lastegg::steam;
 
 constexpr double k_kelvin_tolerance =
     10;  // absolute tolerances, times the relative one: of energy in kelvin of the dry cell
-constexpr double k_water_tolerance = 20;  // kg/m3; by trial the fastest that keep the errors
-constexpr int k_most_steps = 5000;        // of a phase; more is counted as lost
-constexpr double k_inversion_kelvin = 1e-7;
-constexpr int k_points_per_step = 3;  // of the history, from CVODE's own interpolant
+constexpr double k_water_tolerance = 20;     // kg/m3; by trial the fastest that keep the errors
+constexpr int k_most_steps = 5000;           // of a phase; more is counted as lost
+constexpr double k_inversion_kelvin = 0.01;  // of a temperature, whose slopes do the rest
+constexpr int k_points_per_step = 3;         // of the history, from CVODE's own interpolant
 constexpr double k_highest_fraction = 0.9995;
 
 struct Cell {
@@ -35,8 +35,32 @@ struct Cell {
 
 // A cell at a state, with derivatives to temperature and water.
 struct Point {
-  double t, lambda, lambda_t, lambda_w, x, x_t, x_w, h, h_t, e, e_t, e_w;
+  double t, w, lambda, lambda_t, lambda_w, x, x_t, x_w, h, h_t, e, e_t, e_w;
 };
+
+// Density of saturated vapour, as the lanes have it (tools/fit_lane_functions.py), with the C library's exp2.
+struct Saturated {
+  double rho, rho_t;
+};
+Saturated saturated(double celsius) {
+  const double s = (celsius - 42.5) * (1 / 72.5);
+  const double rho = std::exp2(
+      -4.11161255 +
+      s * (5.14496446 +
+           s * (-1.39637108 +
+                s * (0.345048432 +
+                     s * (-0.0807439703 +
+                          s * (0.0218145457 +
+                               s * (-0.00651605322 + s * (-7.30027457e-05 + s * 0.000935705023))))))));
+  const double slope =
+      5.14496446 +
+      s * (2 * -1.39637108 +
+           s * (3 * 0.345048432 +
+                s * (4 * -0.0807439703 +
+                     s * (5 * 0.0218145457 +
+                          s * (6 * -0.00651605322 + s * (7 * -7.30027457e-05 + s * 8 * 0.000935705023))))));
+  return {rho, rho * slope * (0.69314718055994531 / 72.5)};
+}
 
 struct Flux {
   double j = 0, j_ti = 0, j_wi = 0, j_tj = 0, j_wj = 0, f = 0, f_ti = 0, f_wi = 0, f_tj = 0, f_wj = 0;
@@ -49,13 +73,18 @@ struct Equations {
   std::vector<Flux> flux;  // through the upper face of each cell; the last is zero
   std::size_t run_end = 0, target = 0;
   double target_share = 0;
+  Point above_target{}, below_target{};
   bool steam = false;
+  std::vector<Point> good_points;  // where the phase began
+  std::vector<double> known;       // state that the points belong to
+  double per_pascal = 0;
   double factor = 0, forced = 0, dew_x = 0, dew_h = 0, room_lambda = 0, room_h = 0;
 
-  Equations(const PassProblem& p, int wanted) : problem(p) {
+  Equations(const PassProblem& p, int wanted) : problem(p), per_pascal(1 / p.pressure_pascal) {
     const auto grid = make_grid(p.stack, p.depths_metres, wanted);
     cells.resize(grid.size());
     points.resize(grid.size());
+    known.resize(2 * grid.size());
     flux.resize(grid.size() + 1);
     std::vector<double> up(grid.size()), down(grid.size());
     for (std::size_t i = 0; i < grid.size(); ++i) {
@@ -106,7 +135,7 @@ struct Equations {
       const double w = cell.permeable ? 2 * (cell.sorption + cell.porosity * rho) *
                                             (1 - std::sqrt(1 - problem.start_activity))
                                       : 0;
-      evaluate(i, problem.start_celsius, w);
+      evaluate(i, problem.start_celsius, w, points[i]);
       y.push_back(points[i].e);
       y.push_back(w);
     }
@@ -130,60 +159,68 @@ struct Equations {
     room_h = vapour_enthalpy_fit(problem.air.celsius);
   }
 
-  void evaluate(std::size_t i, double t, double w) {
+  void evaluate(std::size_t i, double t, double w, Point& p) const {
     const Cell& cell = cells[i];
-    Point& p = points[i];
     const double h_fg = latent_heat_fit(t), h_fg_t = latent_heat_fit_slope(t);
-    p = {t,
-         0,
-         0,
-         0,
-         0,
-         0,
-         0,
-         k_liquid_heat_capacity * t + h_fg,
-         k_liquid_heat_capacity + h_fg_t,
-         (cell.capacity + k_liquid_heat_capacity * w) * t,
-         cell.capacity + k_liquid_heat_capacity * w,
-         k_liquid_heat_capacity * t};
+    p.t = t, p.w = w;
+    p.h = k_liquid_heat_capacity * t + h_fg, p.h_t = k_liquid_heat_capacity + h_fg_t;
+    p.e_t = cell.capacity + k_liquid_heat_capacity * w, p.e_w = k_liquid_heat_capacity * t;
+    p.e = p.e_t * t;
     if (!cell.wet) return;
-    const SaturationPoint s = saturation_fit(t);
-    const double kelvin = t + k_zero_celsius_in_kelvin,
-                 molar = k_water_molar_mass / (k_gas_constant * kelvin);
-    const double rho = s.pressure_pascal * molar, rho_t = s.slope_pascal_per_kelvin * molar - rho / kelvin;
-    const double scale = cell.sorption + cell.porosity * rho, u = w / (2 * scale);
+    const Saturated s = saturated(t);
+    const double gas = k_gas_constant / k_water_molar_mass * per_pascal,
+                 kelvin = (t + k_zero_celsius_in_kelvin) * gas;
+    const double y_s = s.rho * kelvin, y_s_t = s.rho_t * kelvin + s.rho * gas;
+    const double half = 0.5 / (cell.sorption + cell.porosity * s.rho), u = w * half;
     double a = 1, a_w = 0, a_t = 0;
     if (u < 1) {
       const double positive = std::max(u, 0.0), slope = 2 - 2 * positive;
       a = 2 * u - positive * positive;
-      a_w = slope / (2 * scale);
-      a_t = -slope * u * cell.porosity * rho_t / scale;
+      a_w = slope * half;
+      a_t = -2 * a_w * u * cell.porosity * s.rho_t;
     }
-    const double per_p = 1 / problem.pressure_pascal;
-    const double y = std::min(a * s.pressure_pascal * per_p, k_highest_fraction);
-    const double y_t = (a_t * s.pressure_pascal + a * s.slope_pascal_per_kelvin) * per_p,
-                 y_w = a_w * s.pressure_pascal * per_p;
-    const double dry = 1 - y;
-    p.lambda = -numerics::log(dry), p.lambda_t = y_t / dry, p.lambda_w = y_w / dry;
-    p.x = k_mass_ratio * y / dry, p.x_t = k_mass_ratio * y_t / (dry * dry),
-    p.x_w = k_mass_ratio * y_w / (dry * dry);
-    p.e += cell.porosity * a * rho * h_fg;
-    p.e_t += cell.porosity * (a_t * rho * h_fg + a * (rho_t * h_fg + rho * h_fg_t));
-    p.e_w += cell.porosity * a_w * rho * h_fg;
+    const double y = std::min(a * y_s, k_highest_fraction);
+    const double y_t = a_t * y_s + a * y_s_t, y_w = a_w * y_s;
+    const double per_dry = 1 / (1 - y);
+    p.lambda = std::log(per_dry), p.lambda_t = y_t * per_dry, p.lambda_w = y_w * per_dry;
+    p.x = k_mass_ratio * y * per_dry;
+    p.x_t = k_mass_ratio * p.lambda_t * per_dry, p.x_w = k_mass_ratio * p.lambda_w * per_dry;
+    const double pore = cell.porosity * s.rho;
+    p.e += pore * a * h_fg;
+    p.e_t += pore * (a_t * h_fg + a * h_fg_t) + cell.porosity * s.rho_t * a * h_fg;
+    p.e_w += pore * a_w * h_fg;
   }
 
-  // Temperature from energy and water, starting at the last one.
+  // One cell from its energy and water: the last state's slopes tell the temperature, one evaluation the
+  // rest, whose own slopes take away what is missing. More only where that is much.
+  bool invert_cell(std::size_t i, const double* y, Point& p) const {
+    const double e = y[2 * i], w = y[2 * i + 1];
+    double t = p.t + (e - p.e - p.e_w * (w - p.w)) / p.e_t;
+    for (int round = 0; round < 40; ++round) {
+      if (!(t > -100 && t < 250)) return false;
+      evaluate(i, t, w, p);
+      const double off = (e - p.e) / p.e_t;
+      if (std::fabs(off) < k_inversion_kelvin) {
+        p.t += off, p.lambda += p.lambda_t * off, p.x += p.x_t * off, p.h += p.h_t * off;
+        p.e = e, p.e_w += k_liquid_heat_capacity * off;
+        return true;
+      }
+      t += off;
+    }
+    return false;
+  }
+
+  // All cells; what was evaluated last is known.
   bool invert(const double* y) {
+    if (std::equal(known.begin(), known.end(), y)) return true;
     for (std::size_t i = 0; i < cells.size(); ++i) {
-      double t = points[i].t;
-      for (int round = 0;; ++round) {
-        evaluate(i, t, y[2 * i + 1]);
-        const double step = (points[i].e - y[2 * i]) / points[i].e_t;
-        if (!(std::fabs(step) < 200) || round > 40) return false;
-        if (std::fabs(step) < k_inversion_kelvin) break;
-        t -= step;
+      if (!invert_cell(i, y, points[i])) {
+        points = good_points;
+        known.assign(known.size(), 0);
+        return false;
       }
     }
+    std::copy(y, y + known.size(), known.begin());
     return true;
   }
 
@@ -273,8 +310,11 @@ struct Equations {
     return true;
   }
 
-  double target_celsius() const {
-    return points[target].t + target_share * (points[target + 1].t - points[target].t);
+  // From the two cells beside the depth alone.
+  bool target_celsius(const double* y, double& celsius) {
+    if (!invert_cell(target, y, above_target) || !invert_cell(target + 1, y, below_target)) return false;
+    celsius = above_target.t + target_share * (below_target.t - above_target.t);
+    return true;
   }
 };
 
@@ -326,7 +366,11 @@ Series cvode_pass(const PassProblem& problem, const CvodeOptions& options) {
   double begin = 0;
   bool good = true;
   for (const Phase& phase : phases) {
+    if (begin > 0) good = good && equations.invert(N_VGetArrayPointer(y));
     equations.begin(phase.factor > 0, phase.factor);
+    equations.good_points = equations.points;
+    equations.above_target = equations.points[equations.target];
+    equations.below_target = equations.points[equations.target + 1];
     const double end = begin + phase.seconds;
     CVodeReInit(cvode, begin, y);
     CVodeSetStopTime(cvode, end);
@@ -337,9 +381,10 @@ Series cvode_pass(const PassProblem& problem, const CvodeOptions& options) {
       for (int k = 1; good && k <= k_points_per_step; ++k) {
         const double t = before + (now - before) * k / k_points_per_step;
         CVodeGetDky(cvode, t, 0, at);
-        if (!equations.invert(N_VGetArrayPointer(at))) continue;
+        double celsius = 0;
+        if (!equations.target_celsius(N_VGetArrayPointer(at), celsius)) continue;
         series.seconds.push_back(t);
-        series.celsius.push_back(equations.target_celsius());
+        series.celsius.push_back(celsius);
       }
       if (phase.factor == 0) {
         double hottest = -1e9;

@@ -27,6 +27,9 @@ using namespace dealii;
 constexpr double k_water_mass = 0.018015, k_air_mass = 0.028965, k_gas = 8.314462;
 constexpr double k_liquid = 4180, k_transport = 2.1524e-5, k_lewis = 6.8e-4;
 constexpr double k_film_store = 2e-5;  // kg/m2 of water that wet an impermeable surface
+// The last correction of Newton, which converges quadratically: what it leaves is far smaller.
+constexpr double k_newton_kelvin = 1e-4, k_newton_filling = 1e-5;
+constexpr double k_most_growth = 1.8;  // of a step; BDF2 is stable up to 2.4
 constexpr double k_mass_ratio = k_water_mass / k_air_mass;
 
 // IAPWS-IF97 region 4, release of 2007, equation 30 with table 34.
@@ -82,6 +85,15 @@ struct Share {
   double volume;
 };
 
+// A cell with its shape functions, quadrature point by quadrature point.
+template <int dim>
+struct ShapedCell {
+  std::size_t medium = 0;
+  std::vector<types::global_dof_index> index;
+  std::vector<double> weight, depth, value;
+  std::vector<Tensor<1, dim>> grad;
+};
+
 template <int dim>
 class Solver {
  public:
@@ -95,6 +107,7 @@ class Solver {
     dofs_.distribute_dofs(fe_);
     n_ = dofs_.n_dofs();
     gather();
+    gather_cells();
     make_matrix();
     start();
   }
@@ -133,7 +146,7 @@ class Solver {
         ++outcome.steps;
         record();
         const double wanted = fineness_.largest_change_kelvin / std::max(change, 1e-9);
-        step = std::min({step * std::clamp(wanted, 0.5, 1.35), length / 15, 1.0});
+        step = std::min({step * std::clamp(wanted, 0.5, k_most_growth), length / 15, 1.0});
         // Nothing that counts happens below 36 C any more.
         if (factor == 0 && *std::max_element(t_.begin(), t_.end()) < 36) break;
       }
@@ -155,6 +168,8 @@ class Solver {
   }
 
  private:
+  using Cell = ShapedCell<dim>;
+
   void make_grid() {
     const auto steps = [](const std::vector<double>& lines) {
       std::vector<double> out;
@@ -330,6 +345,30 @@ class Solver {
     return s;
   }
 
+  // Shape functions of every cell at its quadrature points: the grid never changes.
+  void gather_cells() {
+    const QGauss<dim> points(unsigned(fineness_.degree) + 1);
+    FEValues<dim> values(fe_, points,
+                         update_values | update_gradients | update_JxW_values | update_quadrature_points);
+    const unsigned k = fe_.n_dofs_per_cell();
+    for (const auto& cell : dofs_.active_cell_iterators()) {
+      values.reinit(cell);
+      Cell known;
+      known.medium = cell->material_id();
+      known.index.resize(k);
+      cell->get_dof_indices(known.index);
+      for (unsigned q = 0; q < points.size(); ++q) {
+        known.weight.push_back(values.JxW(q));
+        known.depth.push_back(depth(values.quadrature_point(q)));
+        for (unsigned i = 0; i < k; ++i) {
+          known.value.push_back(values.shape_value(i, q));
+          known.grad.push_back(values.shape_grad(i, q));
+        }
+      }
+      cells_.push_back(std::move(known));
+    }
+  }
+
   // Residual (outflow + storage rate = 0) and its matrix at a trial state.
   void assemble(const std::vector<double>& t, const std::vector<double>& u, double a0, double a1, double a2,
                 double step) {
@@ -337,58 +376,54 @@ class Solver {
     residual_.reinit(2 * n_);
     std::vector<Gas> gas(n_);
     for (std::size_t i = 0; i < n_; ++i) gas[i] = gas_of(t[i], u[i], steam_.pressure);
-    const QGauss<dim> points(unsigned(fineness_.degree) + 1);
-    FEValues<dim> values(fe_, points,
-                         update_values | update_gradients | update_JxW_values | update_quadrature_points);
     const unsigned k = fe_.n_dofs_per_cell();
-    std::vector<types::global_dof_index> index(k);
     FullMatrix<double> local(2 * k, 2 * k);
     Vector<double> right(2 * k);
     std::vector<types::global_dof_index> both(2 * k);
     const double forced = forced_gas();
-    for (const auto& cell : dofs_.active_cell_iterators()) {
-      values.reinit(cell);
-      cell->get_dof_indices(index);
-      const Medium& m = body_.media[cell->material_id()];
+    for (const Cell& cell : cells_) {
+      const auto& index = cell.index;
+      const Medium& m = body_.media[cell.medium];
       const double vapour = m.permeable ? m.efficiency * k_transport * m.porosity / m.tortuosity : 0.0;
       local = 0;
       right = 0;
       for (unsigned i = 0; i < k; ++i) both[2 * i] = 2 * index[i], both[2 * i + 1] = 2 * index[i] + 1;
-      for (unsigned q = 0; q < points.size(); ++q) {
-        const double weight = values.JxW(q) * body_.area(depth(values.quadrature_point(q)));
+      for (unsigned q = 0; q < cell.weight.size(); ++q) {
+        const double* value = &cell.value[q * k];
+        const Tensor<1, dim>* shape_grad = &cell.grad[q * k];
+        const double weight = cell.weight[q] * body_.area(cell.depth[q]);
         Tensor<1, dim> heat, potential;
         double h = 0;
         for (unsigned j = 0; j < k; ++j) {
-          heat += t[index[j]] * values.shape_grad(j, q);
+          heat += t[index[j]] * shape_grad[j];
           if (vapour > 0) {
-            potential += gas[index[j]].lambda * values.shape_grad(j, q);
-            h += gas[index[j]].h * values.shape_value(j, q);
+            potential += gas[index[j]].lambda * shape_grad[j];
+            h += gas[index[j]].h * value[j];
           }
         }
         for (unsigned i = 0; i < k; ++i) {
-          const Tensor<1, dim> grad = weight * values.shape_grad(i, q);
+          const Tensor<1, dim> grad = weight * shape_grad[i];
           right[2 * i] += m.conductivity * (grad * heat) + vapour * h * (grad * potential);
           right[2 * i + 1] += vapour * (grad * potential);
           for (unsigned j = 0; j < k; ++j) {
-            const double g = grad * values.shape_grad(j, q);
+            const double g = grad * shape_grad[j];
             const Gas& at = gas[index[j]];
             local(2 * i, 2 * j) += m.conductivity * g;
             if (vapour == 0) continue;
-            local(2 * i, 2 * j) +=
-                vapour * (h * g * at.lambda_t + (grad * potential) * at.h_t * values.shape_value(j, q));
+            local(2 * i, 2 * j) += vapour * (h * g * at.lambda_t + (grad * potential) * at.h_t * value[j]);
             local(2 * i, 2 * j + 1) += vapour * h * g * at.lambda_u;
             local(2 * i + 1, 2 * j) += vapour * g * at.lambda_t;
             local(2 * i + 1, 2 * j + 1) += vapour * g * at.lambda_u;
           }
         }
-        if (dim == 1 && forced > 0 && depth(values.quadrature_point(q)) < body_.forced_until) {
+        if (dim == 1 && forced > 0 && cell.depth[q] < body_.forced_until) {
           // Dry gas downwards carries X; what it carries over a face is interpolated between the nodes.
-          const double line = values.JxW(q);
+          const double line = cell.weight[q];
           for (unsigned i = 0; i < k; ++i) {
-            const double grad = line * values.shape_grad(i, q)[0];
+            const double grad = line * shape_grad[i][0];
             for (unsigned j = 0; j < k; ++j) {
               const Gas& at = gas[index[j]];
-              const double flow = forced * grad * values.shape_value(j, q);
+              const double flow = forced * grad * value[j];
               right[2 * i] -= flow * at.x * at.h;
               right[2 * i + 1] -= flow * at.x;
               local(2 * i, 2 * j) -= flow * (at.x_t * at.h + at.x * at.h_t);
@@ -483,6 +518,13 @@ class Solver {
       a1 = -(1 + w);
       a2 = w * w / (1 + w);
     }
+    // Newton starts from where the last step points to.
+    if (last > 0) {
+      for (std::size_t i = 0; i < n_; ++i) {
+        t[i] += step / last * (t_[i] - t_before_[i]);
+        u[i] += step / last * (u_[i] - u_before_[i]);
+      }
+    }
     bool good = false;
     for (int newton = 0; newton < 14 && !good; ++newton) {
       assemble(t, u, a0, a1, a2, step);
@@ -500,7 +542,7 @@ class Solver {
         largest_u = std::max(largest_u, std::fabs(du) / (1 + std::fabs(u[i])));
         if (std::fabs(dt) > 60 || t[i] > 130 || t[i] < -40) return -1;
       }
-      good = largest_t < 1e-6 && largest_u < 1e-6;
+      good = largest_t < k_newton_kelvin && largest_u < k_newton_filling;
     }
     if (!good) return -1;
     double change = 0;
@@ -508,6 +550,8 @@ class Solver {
     if (change > 3 * fineness_.largest_change_kelvin) return -1;
     energy_before_ = energy_;
     water_before_ = water_;
+    t_before_ = t_;
+    u_before_ = u_;
     for (std::size_t i = 0; i < n_; ++i) {
       const Stored s = stored(i, t[i], u[i]);
       energy_[i] = s.e;
@@ -525,6 +569,7 @@ class Solver {
   FE_Q<dim> fe_;
   DoFHandler<dim> dofs_;
   std::size_t n_ = 0, exit_ = 0, entry_ = 0;
+  std::vector<Cell> cells_;
   std::vector<std::vector<Share>> shares_;
   std::vector<double> area_, film_;
   std::vector<bool> wet_;
@@ -532,7 +577,7 @@ class Solver {
   SparsityPattern pattern_;
   SparseMatrix<double> matrix_;
   Vector<double> residual_;
-  std::vector<double> t_, u_, energy_, water_, energy_before_, water_before_;
+  std::vector<double> t_, u_, t_before_, u_before_, energy_, water_, energy_before_, water_before_;
   double factor_ = 0;
 };
 

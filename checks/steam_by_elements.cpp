@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <cstdlib>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -316,54 +317,94 @@ void inside_corners() {
   }
 }
 
-// A covered cord on cloth over batting, steamed where it stands out; the egg between cord and cloth at the
-// level of the axis.
-void cords() {
-  head("A covered cord",
-       "Two dimensions: a cord of 4 mm under cotton that stands out of its panel by a third or a tenth of "
-       "its radius, "
-       "steamed over its curve and the panel; eggs beside it at the level of its axis. Ours is flat cloth.");
-  const double radius = 0.002 + k_cotton.thickness_metres;
-  struct Way {
-    double panel, pace;
+// A covered cord in the seam of two panels over batting, half of it. Beside the cord the panel's cloth turns
+// down along it to the stitches, and the crease above is taken as filled with cloth. The egg lies at the
+// level of the axis, between the cover and the turned cloth.
+struct Welt {
+  Layer cloth, behind;
+  double cord_radius = 0.002;
+  double out_share = 0;  ///< how far it stands out of its panel, as a share of its covered radius
+
+  double radius() const { return cord_radius + cloth.thickness_metres; }
+  double out() const { return out_share * radius(); }
+};
+
+elements::Body body_of(const Welt& welt, double efficiency) {
+  const double radius = welt.radius(), out = welt.out(), cloth = welt.cloth.thickness_metres;
+  const double wall = radius + cloth;          // the turned cloth ends here
+  const double stitches = 2 * radius + cloth;  // and reaches down to here
+  elements::Body body;
+  body.media = {medium_of(welt.cloth, efficiency), medium_of(welt.behind, efficiency)};
+  const auto even = [](double from, double until, double cell) {
+    std::vector<double> lines;
+    const int cells = std::max(2, int(std::ceil((until - from) / cell)));
+    for (int i = 0; i <= cells; ++i) lines.push_back(from + (until - from) * i / cells);
+    return lines;
   };
-  for (const auto& way : {Way{radius / 3, 0.006}, Way{radius / 3, 0.015}, Way{radius / 10, 0.006}}) {
-    const double panel = way.panel, pace = way.pace;
-    const PassProblem p = pass_at(pace, 0, 0.6);
-    elements::Body body;
-    body.media = {medium_of(k_cotton, 0.6), medium_of(k_batting, 0.6)};
-    const auto even = [](double from, double until, int cells) {
-      std::vector<double> lines;
-      for (int i = 0; i <= cells; ++i) lines.push_back(from + (until - from) * i / cells);
-      return lines;
-    };
-    elements::append_lines(body.x, even(0, radius, 40));
-    elements::append_lines(body.x, elements::graded(radius, 0.010, 20, 8e-5, false));
-    elements::append_lines(body.z, even(0, panel, std::max(8, int(panel / 6e-5))));
-    elements::append_lines(body.z, elements::graded(panel, radius, 24, 2.5e-5, false));
-    elements::append_lines(body.z, elements::graded(radius, 0.006, 20, 8e-5, false));
-    elements::append_lines(body.z, elements::graded(0.006, 0.018, 12, 3e-4, false));
-    body.medium = [radius, panel](double x, double z) {
-      const bool cord = std::hypot(x, z - radius) <= radius;
-      if (cord) return 0;
-      if (z < panel) return -1;
-      return z < panel + k_cotton.thickness_metres ? 0 : 1;
-    };
-    // Steps of the grid have more surface than the circle: each face counts by its share of the normal.
-    body.exposed = [radius, panel](double x, double z, double nx, double nz) {
-      if (z > panel + 1e-9) return 0.0;
-      if (z > panel - 1e-9) return nz < -0.5 ? 1.0 : 0.0;
-      if (x < 1e-9) return 0.0;
-      const double away = std::hypot(x, z - radius);
-      return std::fabs(nx * x + nz * (z - radius)) / away;
-    };
-    body.places = {{radius, radius}};
-    const auto place = cord({k_cotton}, 0.004, {0.001, 0.002}, {{k_batting}});
-    const auto ours = by_engine(p, plain(place.stack), {place.most_depth_metres});
-    const auto theirs = elements::solve_plane(body, steam_of(p), k_plane);
-    row(fmt::format("beside a cord {:.1f} mm out", 1e3 * panel), pace, place.most_depth_metres, ours[0],
-        theirs.places[0], true);
+  elements::append_lines(body.x, even(0, radius, 1.2e-4));
+  elements::append_lines(body.x, even(radius, wall, 1.0e-4));
+  elements::append_lines(body.x, elements::graded(wall, wall + 0.006, 12, 1.2e-4, false));
+  if (out > 1e-6) elements::append_lines(body.z, even(0, out, 1.0e-4));
+  if (out < radius - 1e-6) {
+    const double panel = std::min(out + cloth, radius);
+    elements::append_lines(body.z, elements::graded(out, panel, 12, 2.5e-5, false));
+    if (panel < radius - 1e-6) elements::append_lines(body.z, even(panel, radius, 1.5e-4));
   }
+  elements::append_lines(body.z, elements::graded(std::max(out, radius), stitches, 14, 5e-5, false));
+  elements::append_lines(body.z, elements::graded(stitches, stitches + 0.010, 12, 1.5e-4, false));
+  const auto cap = [radius](double x, double z) { return std::hypot(x, z - radius) <= radius; };
+  body.medium = [=](double x, double z) {
+    if (z < out) return cap(x, z) ? 0 : -1;
+    if (z < out + cloth) return 0;
+    return x < wall && z < stitches ? 0 : 1;
+  };
+  // Steps of the grid have more surface than the circle: each face counts by its share of the normal.
+  body.exposed = [=](double x, double z, double nx, double nz) {
+    if (z > out + 1e-9) return 0.0;
+    if (z > out - 1e-9) return nz < -0.5 ? 1.0 : 0.0;
+    if (x < 1e-9) return 0.0;
+    const double away = std::hypot(x, z - radius);
+    return std::fabs(nx * x + nz * (z - radius)) / away;
+  };
+  body.places = {{radius, radius}};
+  return body;
+}
+
+void explore(int count, char** arguments) {
+  const auto value = [&](int i) { return i < count ? std::atof(arguments[i]) : 0; };
+  // explore cloth(0 cotton 1 velvet 2 tight) radius out pace
+  const Layer cloths[] = {
+      k_cotton, {0.0022, 325e3, 0.050, true, 0.82, 1.56, 1.2}, {0.0005, 600e3, 0.09, true, 0.35, 3.0, 3.0}};
+  const int which = int(value(2));
+  const double efficiency = which == 2 ? 0.2 : 0.6;
+  const Welt welt{cloths[which], k_batting, value(3), value(4)};
+  const PassProblem p = pass_at(value(5), 0, efficiency);
+  const auto outcome =
+      elements::solve_plane(body_of(welt, efficiency), steam_of(p), {1, value(6) > 0 ? value(6) : 1.5});
+  const auto& found = outcome.places[0];
+  const auto place = cord({welt.cloth}, 2 * welt.cord_radius, {0.001, 0.003}, {{welt.behind}});
+  Stack stack = plain(place.stack);
+  std::vector<double> depths;
+  for (int i = 2; i <= 20; ++i) depths.push_back(welt.radius() * i * 0.05);
+  const auto ours = by_engine(p, stack, depths);
+  double s_peak = 0, s_dose = 0;
+  for (std::size_t i = 1; i < depths.size(); ++i) {
+    const auto cross = [&](double a, double b, double want) {
+      return depths[i - 1] + (depths[i] - depths[i - 1]) * (a - want) / (a - b);
+    };
+    if (ours[i - 1].peak_celsius >= found.peak_celsius && ours[i].peak_celsius < found.peak_celsius)
+      s_peak = cross(ours[i - 1].peak_celsius, ours[i].peak_celsius, found.peak_celsius);
+    if (ours[i - 1].log10_dose >= found.log10_dose && ours[i].log10_dose < found.log10_dose)
+      s_dose = cross(ours[i - 1].log10_dose, ours[i].log10_dose, found.log10_dose);
+  }
+  std::printf(
+      "cloth %d R %.2f out %.2f pace %.0f: elements %.2f C %.3f; at R %.2f %.3f; panel %.2f %.3f; s/R peak "
+      "%.3f dose %.3f panel %.3f (unknowns %d steps %d)\n",
+      which, 1e3 * welt.radius(), welt.out_share, 1e3 * value(5), found.peak_celsius, found.log10_dose,
+      ours.back().peak_celsius, ours.back().log10_dose,
+      by_engine(p, stack, {std::max(1e-5, welt.radius() - welt.out())})[0].peak_celsius,
+      by_engine(p, stack, {std::max(1e-5, welt.radius() - welt.out())})[0].log10_dose, s_peak / welt.radius(),
+      s_dose / welt.radius(), 1 - welt.out_share, outcome.unknowns, outcome.steps);
 }
 
 }  // namespace
@@ -376,7 +417,7 @@ int main(int count, char** arguments) {
   if (only.empty() || only == "line") bounds_on_a_line();
   if (only.empty() || only == "crack") cracks();
   if (only.empty() || only == "corner") inside_corners();
-  if (only.empty() || only == "cord") cords();
+  if (only == "explore") explore(count, arguments);
   if (failures > 0) std::fprintf(stderr, "%d figures lie outside of what is allowed\n", failures);
   return failures > 0 ? 1 : 0;
 }

@@ -55,10 +55,13 @@ Shape calibration_shape() {
        optional("tested_depth_metres",
                 number(Unit::metre, "deepest tip of the readings in this covering").at_least(0).at_most(0.2)),
        field("mode",
-             list(ratio("normal score").at_least(-12).at_most(12), "most probable scores").items(4, 4)),
-       field("factor", list(list(ratio("entry").at_least(-2).at_most(2), "row").items(4, 4),
+             list(ratio("normal score").at_least(-12).at_most(12),
+                  "most probable scores: the four unknowns as the tested covering shows them, then what the "
+                  "head's own dew temperature and film differ by")
+                 .items(6, 6)),
+       field("factor", list(list(ratio("entry").at_least(-2).at_most(2), "row").items(6, 6),
                             "lower triangle of the Laplace map")
-                           .items(4, 4)),
+                           .items(6, 6)),
        field("weights",
              list(ratio("weight").at_least(0).at_most(1), "of the samples, sum 1").items(16, 4096))},
       "what a fold test found, in the form that pace and plan take");
@@ -90,9 +93,9 @@ Result<steam::Calibration> read_calibration(const Json& given, const std::string
   calibration.tested = given.at("tested").get<bool>();
   calibration.tested_depth_metres = number_if(given, "tested_depth_metres").value_or(0);
   const Json& factor = given.at("factor");
-  for (std::size_t row = 0; row < steam::k_unknown_count; ++row) {
+  for (std::size_t row = 0; row < steam::k_fitted_count; ++row) {
     calibration.mode[row] = given.at("mode")[row].get<double>();
-    for (std::size_t column = 0; column < steam::k_unknown_count; ++column) {
+    for (std::size_t column = 0; column < steam::k_fitted_count; ++column) {
       calibration.factor[row][column] = factor[row][column].get<double>();
     }
   }

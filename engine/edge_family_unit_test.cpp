@@ -50,6 +50,26 @@ TEST(EdgeFamily, ACrackThatTheBoundDoesNotReachSaysSo) {
   EXPECT_NE(pace["one_inch_per_second"]["text"].get<std::string>().find("at least"), std::string::npos);
 }
 
+TEST(EdgeFamily, ThePauseBetweenRepeatPassesIsAskedFor) {
+  Json request{{"edge", {{"kind", "welt"}, {"covering", "velvet"}, {"fill", "batting_foam"}}},
+               {"prior", Json::object()},
+               {"samples", 256},  // a first look of fewer leaves out what was tried
+               {"gap_seconds", 45}};
+  const AskOutcome told = ask("pace", request.dump());
+  ASSERT_TRUE(told.ok) << told.text;
+  const Json tried = Json::parse(told.text).at("tried");
+  ASSERT_FALSE(tried.empty());
+  EXPECT_NE(tried.back().at("text").get<std::string>().find("45 s"), std::string::npos) << tried.dump();
+  request.erase("gap_seconds");
+  EXPECT_NE(ask("pace", request.dump()).text.find("a pause of 20 s"), std::string::npos);
+  for (const double wrong : {0.0, -5.0, 4000.0}) {
+    request["gap_seconds"] = wrong;
+    const AskOutcome refused = ask("pace", request.dump());
+    EXPECT_FALSE(refused.ok);
+    EXPECT_EQ(Json::parse(refused.text).at("error").at("where"), "/gap_seconds") << refused.text;
+  }
+}
+
 TEST(EdgeFamily, GivenLayersHaveNoFamily) {
   const Json request{{"edge",
                       {{"kind", "seam"},

@@ -54,7 +54,8 @@ std::vector<Attempt> attempts(const PaceBasis& basis, const steam::PaceProblem& 
   if (larger.problem.calibration.known_head)
     larger.problem.calibration.known_head->length_metres *= k_larger_head;
   out.push_back(std::move(larger));
-  Attempt twice{preview, "two passes with a pause to cool between them"};
+  Attempt twice{preview,
+                fmt::format("two passes with a pause of {:g} s to cool between them", problem.gap_seconds)};
   twice.problem.passes = static_cast<int>(k_cooling_gap_passes);
   out.push_back(std::move(twice));
   return out;

@@ -100,7 +100,8 @@ Shape edge_shape() {
 
 EdgeSettings read_edge_settings(const Json& request) {
   return {number_of(request, "start_celsius"), request.at("damp").get<bool>(),
-          number_of(request, "confidence"), number_of(request, "wetting_limit_grams_per_m2")};
+          number_of(request, "confidence"), number_of(request, "wetting_limit_grams_per_m2"),
+          number_if(request, "gap_seconds").value_or(steam::k_gap_seconds)};
 }
 
 Json EdgeProblem::depths() const {
@@ -153,6 +154,7 @@ Result<EdgeProblem> read_edge(const PaceBasis& basis, const Json& edge, const Ed
   problem.air.celsius = settings.start_celsius;
   if (settings.damp) problem.start_activity = k_damp_activity;
   problem.confidence = settings.confidence;
+  problem.gap_seconds = settings.gap_seconds;
   return out;
 }
 

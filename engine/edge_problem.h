@@ -21,6 +21,7 @@ struct EdgeSettings {
   bool damp = false;
   double confidence = 0.95;
   double wetting_limit_grams_per_m2 = 50;
+  double gap_seconds = steam::k_gap_seconds;  ///< between repeat passes
 };
 EdgeSettings read_edge_settings(const Json& request);
 

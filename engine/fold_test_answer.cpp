@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "engine/fold_test_words.h"
@@ -41,7 +42,8 @@ Shape kind_shape(std::string text) {
   return choice({{"pass", "one pass over the fold"},
                  {"stationary", "head at rest on the fold"},
                  {"coupon", "one pass over a plate"},
-                 {"under_real_edge", "one pass over a real edge"}},
+                 {"under_real_edge", "one pass over a real edge"},
+                 {"surface", "what lies on top some seconds after a pass"}},
                 std::move(text));
 }
 
@@ -125,9 +127,11 @@ Shape fold_test_answer_shape() {
        field("readings",
              list(object({field("index", integer("from 0")), field("kind", kind_shape("what was done")),
                           field("layers", integer("over the tip; 0 for a coupon")),
-                          field("measured_celsius", number(Unit::celsius, "as given")),
-                          field("expected_celsius",
-                                number(Unit::celsius, "what the model expects the probe to show")),
+                          field("measured_celsius",
+                                number(Unit::celsius,
+                                       "as given; of a surface the one behind what a gun showed, "
+                                       "or the nearest that a palm's word allows")),
+                          field("expected_celsius", number(Unit::celsius, "what the model expects there")),
                           field("standard_score",
                                 ratio("(measured - expected) / error of this kind of reading")),
                           optional("remark", text("when it does not fit"))},
@@ -196,9 +200,8 @@ Json posterior_json(const steam::Calibration& calibration) {
   const std::size_t n = calibration.weights.size();
   std::vector<std::vector<double>> values(steam::k_unknown_count, std::vector<double>(n));
   for (std::size_t i = 0; i < n; ++i) {
-    const auto head = steam::head_on_cloth(
-        steam::calibrated_scores(calibration, calibration.cloth_key, static_cast<int>(i)),
-        calibration.pressure_pascal, calibration.towel);
+    const auto head = steam::head_on_cloth(steam::own_scores(calibration, static_cast<int>(i)),
+                                           calibration.pressure_pascal, calibration.towel);
     for (std::size_t k = 0; k < steam::k_unknown_count; ++k) values[k][i] = unknown_value(head, k);
   }
   Json out;
@@ -241,7 +244,10 @@ Json readings_json(const ReadFoldTest& read, const steam::FitReport& fit) {
     Json row{{"index", i},
              {"kind", word(reading.kind)},
              {"layers", read.layers[i]},
-             {"measured_celsius", reading.peak_celsius},
+             {"measured_celsius",
+              reading.high_celsius
+                  ? std::clamp(fit.expected_celsius[i], reading.peak_celsius, *reading.high_celsius)
+                  : reading.peak_celsius},
              {"expected_celsius", fit.expected_celsius[i]},
              {"standard_score", fit.standard_scores[i]}};
     if (std::fabs(fit.standard_scores[i]) > k_odd_score) {

@@ -16,7 +16,6 @@ using steam::ReadingKind;
 
 namespace {
 
-constexpr int k_other_test_samples = 256;
 constexpr int k_deepest_candidate = 3;  // layers
 
 struct Place {
@@ -30,7 +29,7 @@ std::vector<Place> tested_places(const ReadFoldTest& read) {
   std::vector<Place> places;
   for (std::size_t i = 0; i < read.test.readings.size(); ++i) {
     FoldReading reading = read.test.readings[i];
-    if (reading.kind == ReadingKind::coupon) continue;
+    if (reading.kind == ReadingKind::coupon || reading.kind == ReadingKind::surface) continue;
     const auto covering = static_cast<std::size_t>(std::find_if(read.coverings.begin(), read.coverings.end(),
                                                                 [&](const std::string& one) {
                                                                   return cloth_key(read.machine, read.head,
@@ -56,20 +55,6 @@ double share_at_least(const std::vector<double>& weights, const std::vector<doub
   double share = 0;
   for (std::size_t i = 0; i < weights.size(); ++i) share += values[i] >= least ? weights[i] : 0;
   return share;
-}
-
-Result<steam::Calibration> other_test(const Json& given, const std::string& where) {
-  if (has(given, "factor")) return read_calibration(given, where);
-  auto read = read_fold_test(given, where);
-  if (!read) return refuse(read.error());
-  read->samples = std::min(read->samples, k_other_test_samples);
-  auto fit = steam::calibrate(read->test, read->samples);
-  if (!fit) {
-    Error error = fit.error();
-    error.where = where + error.where;
-    return refuse(error);
-  }
-  return std::move(fit->calibration);
 }
 
 }  // namespace
@@ -135,6 +120,13 @@ Judgement judge_fold(const ReadFoldTest& read, const std::vector<FittedCovering>
     out.most_practice = std::max(out.most_practice, practice);
   };
   look(fit.calibration.weights, true);
+  std::vector<bool> surfaces;
+  for (const FoldReading& reading : read.test.readings)
+    surfaces.push_back(reading.kind == ReadingKind::surface);
+  if (std::find(surfaces.begin(), surfaces.end(), true) != surfaces.end()) {
+    look(steam::weights_without(fit, surfaces), false);
+    out.lethal_only_by_surface = out.lethal_share >= k_sure && out.least_lethal < k_sure;
+  }
   for (const steam::Contradiction& one : contradictions) {
     for (const std::optional<std::size_t>& which : {std::optional<std::size_t>(one.first), one.second}) {
       if (!which || read.test.readings.size() < 2) continue;
@@ -201,42 +193,6 @@ Result<NextReading> next_reading(const ReadFoldTest& read, const FittedCovering&
   std::stable_sort(
       out.candidates.begin(), out.candidates.end(),
       [](const CandidateReading& a, const CandidateReading& b) { return a.spread_then < b.spread_then; });
-  return out;
-}
-
-Result<std::optional<steam::Calibration>> earlier_of(const Json& request, const ReadFoldTest& read) {
-  const Json* given = member_if(request, "earlier");
-  if (given == nullptr) return std::optional<steam::Calibration>{};
-  auto calibration = other_test(*given, "/earlier");
-  if (!calibration) return refuse(calibration.error());
-  if (calibration->head_key != read.test.head_key) {
-    return refuse(
-        {ErrorKind::bad_input,
-         fmt::format("the earlier test is of \"{}\"; it must be of this machine, head and towel, \"{}\"",
-                     calibration->head_key, read.test.head_key),
-         "/earlier", calibration->head_key, read.test.head_key, ""});
-  }
-  return std::optional<steam::Calibration>(std::move(*calibration));
-}
-
-Result<std::vector<steam::Calibration>> same_machine_of(const Json& request, const ReadFoldTest& read) {
-  std::vector<steam::Calibration> out;
-  const Json* given = member_if(request, "same_machine");
-  if (given == nullptr) return out;
-  for (std::size_t i = 0; i < given->size(); ++i) {
-    const std::string where = fmt::format("/same_machine/{}", i);
-    auto calibration = other_test((*given)[i], where);
-    if (!calibration) return refuse(calibration.error());
-    const bool is_same_machine = calibration->head_key.starts_with("head|" + read.machine + "|");
-    if (!is_same_machine || calibration->head_key == read.test.head_key) {
-      return refuse(
-          {ErrorKind::bad_input,
-           fmt::format("this test is of \"{}\"; it must be of another head or towel of the machine \"{}\"",
-                       calibration->head_key, read.machine),
-           where, calibration->head_key, read.machine, ""});
-    }
-    out.push_back(std::move(*calibration));
-  }
   return out;
 }
 

@@ -2,7 +2,6 @@
 // reading is wrong, the reading that would tell most, and what became of the machine since its last test.
 #pragma once
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -41,6 +40,8 @@ struct Judgement {
   bool enough_without = true;  ///< and still some without either reading of a contradiction
   double lethal_share = 0, least_lethal = 0, most_lethal = 0;
   double practice_share = 0, least_practice = 0, most_practice = 0;
+  /// Lethal with readings of the surface and not without: it says little of the fold, and grants no verdict.
+  bool lethal_only_by_surface = false;
 };
 Judgement judge_fold(const ReadFoldTest& read, const std::vector<FittedCovering>& fits,
                      const Outlook& outlook, const std::vector<steam::Contradiction>& contradictions);
@@ -60,11 +61,5 @@ struct NextReading {
 };
 /// Errors:  as run_pass()
 Result<NextReading> next_reading(const ReadFoldTest& read, const FittedCovering& own, const Outlook& outlook);
-
-/// The calibrations of other tests that a request carries, fitted where readings were given.
-/// Errors:  as read_fold_test(), read_calibration(); bad_input when it is of another head (earlier) or
-/// another machine (same_machine)
-Result<std::optional<steam::Calibration>> earlier_of(const Json& request, const ReadFoldTest& read);
-Result<std::vector<steam::Calibration>> same_machine_of(const Json& request, const ReadFoldTest& read);
 
 }  // namespace lastegg

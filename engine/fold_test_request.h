@@ -15,7 +15,8 @@ namespace lastegg {
 /// Fields of a fold test by itself.
 std::vector<Field> fold_test_fields();
 
-/// The same with other tests beside it: the last one of this head, and those of other heads of the machine.
+/// The same with other tests beside it: the last one of this head and towel, and those of others of the
+/// machine.
 std::vector<Field> fold_test_fields_with_others();
 
 /// What a fold test says beyond what the fit needs.

@@ -1,5 +1,6 @@
 // The shapes of a fold test's request: what a person or program may write.
 #include "engine/fold_test_request.h"
+#include "engine/other_tests.h"
 #include "engine/steam_shapes.h"
 
 namespace lastegg {
@@ -38,7 +39,8 @@ Shape reading_shape() {
                                 {"stationary",
                                  "the head rests on the damp fold until the probe stands still: that value"},
                                 {"coupon", "one pass over a plate that lets no vapour in, the tip behind it"},
-                                {"under_real_edge", "one pass over a real edge, the tip where eggs may sit"}},
+                                {"under_real_edge", "one pass over a real edge, the tip where eggs may sit"},
+                                {"surface", "what lies on top some seconds after a pass, by gun or palm"}},
                                "what was done; pass if left out, stationary if hold_seconds is given")),
        optional("pace_metres_per_second",
                 number(Unit::metre_per_second, "speed of the head").at_least(0.001).at_most(0.3)),
@@ -59,9 +61,28 @@ Shape reading_shape() {
                                "a metal plate"),
                         stack_shape("one layer that lets no vapour in").items(1, 1)},
                        "the plate; 1 mm of acrylic sheet if left out")),
-       field("peak_celsius", number(Unit::celsius, "highest reading; of a stationary one the steady value")
-                                 .at_least(-20)
-                                 .at_most(120))},
+       optional("peak_celsius", number(Unit::celsius,
+                                       "highest reading; of a stationary one the steady value; "
+                                       "all kinds but surface need it")
+                                    .at_least(-20)
+                                    .at_most(120)),
+       optional("gun_celsius", number(Unit::celsius,
+                                      "of a surface: what an infrared gun showed; its error, 2 K and what an "
+                                      "unknown emissivity of 0.93 +- 0.03 makes, is an estimate")
+                                   .at_least(-20)
+                                   .at_most(150)),
+       optional("palm",
+                choice({{"cold", "no warmer than the hand"},
+                        {"warm", "warm, neither cold nor hot"},
+                        {"hot", "hotter than one likes to hold"}},
+                       "of a surface: what the back of a hand said, which tells only a wide interval; only "
+                       "after the time for a bare hand")),
+       optional(
+           "seconds_after",
+           number(Unit::second, "of a surface: since the head had left the place").at_least(0).at_most(300)),
+       with_default("spot_metres",
+                    number(Unit::metre, "of a gun: diameter of what it looks at").above(0).at_most(1), 0.02),
+       with_default("emissivity_setting", ratio("of a gun: the setting").at_least(0.3).at_most(1), 0.95)},
       "one reading");
   reading.exactly_one_of({{"pace_metres_per_second"}, {"distance_metres", "seconds"}, {"hold_seconds"}});
   return reading;
@@ -109,14 +130,9 @@ std::vector<Field> fold_test_fields() {
 
 std::vector<Field> fold_test_fields_with_others() {
   std::vector<Field> fields = fold_test_fields();
-  const auto other = [](const char* what) {
-    return either({calibration_shape(), object(fold_test_fields(), "a fold test")}, what);
-  };
-  fields.push_back(
-      optional("earlier", other("the last test of this machine, head and towel, to compare with")));
-  fields.push_back(
-      optional("same_machine",
-               list(other("a test of another head"), "tests of other heads of this machine").items(1, 8)));
+  fields.push_back(optional(
+      "earlier", other_test_shape("the last test of this machine, head and towel, to compare with")));
+  fields.push_back(same_machine_field());
   return fields;
 }
 

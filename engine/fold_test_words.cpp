@@ -51,6 +51,7 @@ std::string candidate_words(const CandidateReading& candidate) {
                          pace);
     case ReadingKind::pass:
     case ReadingKind::under_real_edge:
+    case ReadingKind::surface:
       break;
   }
   return fmt::format("A pass at {:.3g} mm/s with {} over the tip", pace, layers_words(candidate.layers));
@@ -64,6 +65,7 @@ const char* why_words(ReadingKind kind) {
       return "no vapour enters a plate, so it shows how fast heat crosses from the steam";
     case ReadingKind::pass:
     case ReadingKind::under_real_edge:
+    case ReadingKind::surface:
       break;
   }
   return "there the cases that fit so far differ most";
@@ -81,6 +83,9 @@ std::string reading_words(const ReadFoldTest& read, std::size_t i) {
                               ? fmt::format("head at rest, {}", layers_words(read.layers[i]))
                           : reading.kind == ReadingKind::coupon
                               ? fmt::format("plate, {:.3g} mm/s", 1e3 * reading.pace_metres_per_second)
+                          : reading.kind == ReadingKind::surface
+                              ? fmt::format("surface, {:.3g} mm/s, {:g} s after",
+                                            1e3 * reading.pace_metres_per_second, reading.seconds_after)
                               : fmt::format("{:.3g} mm/s, {}", 1e3 * reading.pace_metres_per_second,
                                             layers_words(read.layers[i]));
   return fmt::format("reading {} ({}, {:.0f} C)", i + 1, how, reading.peak_celsius);

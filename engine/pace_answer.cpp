@@ -132,10 +132,7 @@ std::vector<Field> pace_answer_fields() {
               field("condensate_grams_per_m2", spread_shape(Unit::gram_per_m2, "water left by the pass"))},
              "one pace");
   std::vector<Field> fields{
-      field("basis", choice({{"fold_test", "readings of this machine, head and towel"},
-                             {"prior", "no test yet: what is usual"},
-                             {"head", "a head whose effect was given"}},
-                            "what the pace stands on")),
+      field("basis", basis_shape("what the pace stands on")),
       field("verdict_at_recommended",
             verdict_shape("at the recommended pace; without a window at the fastest harmless one")),
       field("harm_at_recommended", choice({{"none", "no harm with the stated confidence"},

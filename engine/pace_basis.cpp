@@ -2,37 +2,54 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
 
 #include "engine/fold_test_request.h"
+#include "engine/other_tests.h"
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
+#include "treatments/steam/same_machine.h"
 
 namespace lastegg {
 
 using namespace shape;
+
+Shape basis_shape(std::string text) {
+  return choice({{"fold_test", "readings of this machine, head and towel"},
+                 {"same_machine",
+                  "no test of this head and towel: the steam's temperature leans on another one of the same "
+                  "machine, everything else on what is usual"},
+                 {"prior", "no test yet: what is usual"},
+                 {"head", "a head whose effect was given"}},
+                std::move(text));
+}
 
 std::vector<Field> pace_kit_fields() {
   Shape known = head_shape(false);
   known.fields.push_back(
       optional("vapour_efficiency", ratio("of this cloth, if known (phi)").at_least(0).at_most(1.5)));
   known.fields.push_back(with_default("towel", towel_shape("towel that belongs to these values"), "none"));
+  std::vector<Field> tests = fold_test_fields();
+  tests.push_back(same_machine_field());
+  const Shape test = object(std::move(tests), "a fold test");
   std::vector<Field> fields{
       optional("head", known),
-      optional("fold_test", either({object(fold_test_fields(), "a fold test"),
-                                    list(object(fold_test_fields(), "a fold test"), "several")},
-                                   "fold tests of this machine, head and towel")),
+      optional("fold_test",
+               either({test, list(test, "several")}, "fold tests of this machine, head and towel")),
       optional("calibration",
                either({calibration_shape(), list(calibration_shape(), "several")}, "what fold tests found")),
-      optional("prior",
-               object({with_default("machine", text("name of the machine"), "machine"),
-                       with_default("head", text("name of the head"), "head"),
-                       with_default("towel", towel_shape("towel"), "none"),
-                       with_default(
-                           "length_metres",
-                           number(Unit::metre, "contact length along the travel").at_least(0.01).at_most(0.6),
-                           0.08)},
-                      "no test yet: what is usual")),
+      optional(
+          "prior",
+          object(
+              {with_default("machine", text("name of the machine"), "machine"),
+               with_default("head", text("name of the head"), "head"),
+               with_default("towel", towel_shape("towel"), "none"),
+               with_default(
+                   "length_metres",
+                   number(Unit::metre, "contact length along the travel").at_least(0.01).at_most(0.6), 0.08),
+               same_machine_field()},
+              "no test of this head and towel yet: what is usual, and what others of the machine say")),
       with_default("start_celsius",
                    number(Unit::celsius, "temperature of the item before").at_least(-20).at_most(50), 20),
       with_default("damp", flag("the covering is damp to the hand"), false),
@@ -70,8 +87,11 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
     const Json list = as_list(*tests);
     for (std::size_t i = 0; i < list.size(); ++i) {
       const std::string where = tests->is_array() ? fmt::format("/fold_test/{}", i) : "/fold_test";
-      const auto test = read_fold_test(list[i], where);
+      auto test = read_fold_test(list[i], where);
       if (!test) return refuse(test.error());
+      const auto relatives = same_machine_of(list[i], test->machine, test->test.head_key, where);
+      if (!relatives) return refuse(relatives.error());
+      test->test.dew_belief = steam::belief_beside_own_test(*relatives);
       const auto fits = fit_coverings(*test);
       if (!fits) return refuse(fits.error());
       for (const FittedCovering& one : *fits) {
@@ -79,6 +99,7 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
         basis.coverings.push_back(one.covering);
       }
       basis.warnings.insert(basis.warnings.end(), test->warnings.begin(), test->warnings.end());
+      if (!relatives->empty()) basis.warnings.push_back(same_machine_warning(relatives->size(), true));
       const Json& head = list[i].at("head");
       basis.machine = text_of(list[i], "machine");
       basis.head = head.is_string() ? head.get<std::string>() : text_of(head, "name");
@@ -124,10 +145,21 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
   basis.machine = text_of(prior, "machine");
   basis.head = text_of(prior, "head");
   const steam::Towel towel = read_towel(text_of(prior, "towel"));
-  basis.calibrations.push_back(steam::prior_calibration(
-      head_key(basis.machine, basis.head, towel), cloth_key(basis.machine, basis.head, "prior"), towel,
-      number_of(prior, "length_metres"), *pressure, samples));
+  const std::string head = head_key(basis.machine, basis.head, towel);
+  const auto relatives = same_machine_of(prior, basis.machine, head, "/prior");
+  if (!relatives) return refuse(relatives.error());
+  steam::Calibration calibration =
+      steam::prior_calibration(head, cloth_key(basis.machine, basis.head, "prior"), towel,
+                               number_of(prior, "length_metres"), *pressure, samples);
   basis.coverings.push_back("");
+  if (std::any_of(relatives->begin(), relatives->end(), [](const auto& one) { return one.tested; })) {
+    basis.word = "same_machine";
+    basis.calibrations.push_back(
+        steam::prior_of_machine(std::move(calibration), steam::belief_from_machine(*relatives)));
+    basis.warnings.push_back(same_machine_warning(relatives->size(), false));
+    return basis;
+  }
+  basis.calibrations.push_back(std::move(calibration));
   basis.warnings.push_back(
       {"no_test_yet",
        "no fold test stands behind this pace, only what is usual: test this machine, head and towel"});

@@ -11,7 +11,7 @@
 namespace lastegg {
 
 struct PaceBasis {
-  std::string word;  ///< fold_test | prior | head
+  std::string word;  ///< fold_test | same_machine | prior | head
   std::vector<steam::Calibration> calibrations;
   std::vector<std::string> coverings;  ///< tested covering of each
   std::string machine, head;
@@ -20,6 +20,9 @@ struct PaceBasis {
   /// Which calibration stands behind an edge in this covering: the test made in it if there is one.
   std::size_t calibration_for(const std::string& covering) const;
 };
+
+/// The words of `PaceBasis::word` as answers give them.
+Shape basis_shape(std::string text);
 
 /// The kit and place fields that the questions of pace share.
 std::vector<Field> pace_kit_fields();

@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Installs the Debian packages of tools/packages.txt that are missing.
-# Usage: tools/install_packages.sh run|test     (test: all of them)
+# Usage: tools/install_packages.sh run|test|long     (each takes those before it along)
 # LASTEGG_FORCE_PACKAGES=1 runs the installation even where nothing is missing.
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -9,7 +9,7 @@ wanted="${1:-test}"
 packages=()
 while read -r name who _; do
   if [[ -z "$name" || "$name" == \#* ]]; then continue; fi
-  if [[ "$who" == run || "$wanted" == test ]]; then packages+=("$name"); fi
+  if [[ "$who" == run || "$wanted" == long || "$who" == "$wanted" ]]; then packages+=("$name"); fi
 done <tools/packages.txt
 command -v npm >/dev/null || packages+=(npm)
 

@@ -23,9 +23,14 @@ int main(int argc, char** argv) {
     add_serve(app, action);
     add_foldtest(app, action);
     add_plan(app, action);
+    add_method(app, action);
+    add_visit(app, action);
     add_practice(app, action);
     add_demo(app, action);
     add_dose(app, action);
+    add_follow_up(app, action);
+    add_treated(app, action);
+    add_report(app, action);
     try {
       app.parse(argc, argv);
     } catch (const CLI::ParseError& problem) {

@@ -51,10 +51,7 @@ Shape answer_shape() {
        field("cause", cause_shape()), field("text", text("what to do"))},
       "a stretch to do again");
   return object(
-      {field("basis", choice({{"fold_test", "readings of this machine, head and towel"},
-                              {"prior", "no test yet: what is usual"},
-                              {"head", "a head whose effect was given"}},
-                             "what the verdict stands on")),
+      {field("basis", basis_shape("what the verdict stands on")),
        field("verdict", verdict_shape("of the edge: that of its worst stretch")),
        field("reason", reason_shape("what decided")), field("harm", treated_harm_shape()),
        field("kill_probability", ratio("of the hardest stage at the worst stretch, at most 0.99").or_null()),

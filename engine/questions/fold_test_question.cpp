@@ -5,6 +5,7 @@
 
 #include "engine/fold_test_answer.h"
 #include "engine/fold_test_words.h"
+#include "engine/other_tests.h"
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
@@ -51,6 +52,13 @@ Decision verdict_of(const ReadFoldTest& read, const Outlook& outlook, const Judg
   }
   const OutlookPoint& deep = outlook.points[outlook.deep];
   const double pace = 1e3 * read.working_pace_metres_per_second;
+  if (judgement.lethal_only_by_surface) {
+    return {
+        "not_proven", "only_by_surface",
+        fmt::format("At {:.3g} mm/s under {} it would kill only by what the surface showed, and a surface "
+                    "says little of the fold: take a reading there",
+                    pace, layers_words(deep.layers))};
+  }
   const std::string whole = decided(judgement.lethal_share, judgement.lethal_share, "lethal", "short");
   const std::string verdict = decided(judgement.least_lethal, judgement.most_lethal, "lethal", "short");
   if (verdict != whole) {
@@ -105,11 +113,11 @@ std::vector<bool> disputed(const ReadFoldTest& read,
 Result<Answer> solve(const Json& request) {
   auto read = read_fold_test(request, "");
   if (!read) return refuse(read.error());
-  const auto relatives = same_machine_of(request, *read);
+  const auto relatives = same_machine_of(request, read->machine, read->test.head_key, "");
   if (!relatives) return refuse(relatives.error());
-  const auto earlier = earlier_of(request, *read);
+  const auto earlier = earlier_of(request, read->test.head_key);
   if (!earlier) return refuse(earlier.error());
-  read->test.dew_belief = steam::belief_from_machine(*relatives);
+  read->test.dew_belief = steam::belief_beside_own_test(*relatives);
   const auto fits = fit_coverings(*read);
   if (!fits) return refuse(fits.error());
   const steam::FitReport& fit = fits->front().fit;
@@ -123,13 +131,7 @@ Result<Answer> solve(const Json& request) {
 
   Answer answer;
   answer.warnings = read->warnings;
-  if (!relatives->empty()) {
-    answer.warnings.push_back(
-        {"same_machine",
-         fmt::format("{} of this machine moved what is believed of the steam's temperature before the "
-                     "readings; half of what one head shows is taken over at most (estimate)",
-                     relatives->size() == 1 ? "another head" : "other heads")});
-  }
+  if (!relatives->empty()) answer.warnings.push_back(same_machine_warning(relatives->size(), true));
   answer.data_keys = {"materials/1", "mortality/1"};
   Json& out = answer.result;
   out["posterior"] = posterior_json(calibration);

@@ -193,6 +193,63 @@ TEST(FoldTestQuestion, OtherTestsOfTheMachineSpeakToo) {
   EXPECT_EQ(place_of_refusal(informed), "/same_machine/0");
 }
 
+TEST(FoldTestQuestion, SurfacesAreReadByGunOrPalm) {
+  Json readings = Json::array({pass(0.018, 1, 79)});
+  const Json gun{
+      {"kind", "surface"}, {"pace_metres_per_second", 0.015}, {"gun_celsius", 52}, {"seconds_after", 8}};
+  const Json palm{
+      {"kind", "surface"}, {"pace_metres_per_second", 0.015}, {"palm", "warm"}, {"seconds_after", 30}};
+  readings.push_back(gun);
+  readings.push_back(palm);
+  const Json answer = answer_to(request_with(readings));
+  ASSERT_EQ(answer["readings"].size(), 3U);
+  EXPECT_EQ(answer["readings"][1]["kind"], "surface");
+  EXPECT_EQ(answer["readings"][1]["layers"], 0);
+  // 0.93 seen at a setting of 0.95: the surface is a little hotter than shown.
+  EXPECT_GT(answer["readings"][1]["measured_celsius"].get<double>(), 52);
+  EXPECT_LT(answer["readings"][1]["measured_celsius"].get<double>(), 54);
+  EXPECT_GE(answer["readings"][2]["measured_celsius"].get<double>(), 32);
+  EXPECT_LE(answer["readings"][2]["measured_celsius"].get<double>(), 44);
+  for (const Json& point : answer["fold_celsius_at"]) EXPECT_EQ(point["layers"], 1);
+
+  Json both = gun;
+  both["palm"] = "hot";
+  Json with_layers = gun;
+  with_layers["layers"] = 1;
+  Json with_peak = gun;
+  with_peak["peak_celsius"] = 60;
+  Json untimed = gun;
+  untimed.erase("seconds_after");
+  Json impossible = gun;
+  impossible["gun_celsius"] = 140;
+  Json no_surface = pass(0.018, 1, 79);
+  no_surface["palm"] = "warm";
+  struct Case {
+    Json reading;
+    const char* where;
+  };
+  for (const Case& one : {Case{both, "/readings/0"}, Case{with_layers, "/readings/0/layers"},
+                          Case{with_peak, "/readings/0/peak_celsius"}, Case{untimed, "/readings/0"},
+                          Case{impossible, "/readings/0/gun_celsius"}, Case{no_surface, "/readings/0/palm"}})
+    EXPECT_EQ(place_of_refusal(request_with(Json::array({one.reading}))), one.where);
+}
+
+// A surface may take a verdict back; it never grants one.
+TEST(FoldTestQuestion, ASurfaceGrantsNoVerdict) {
+  Json request = request_with(Json::array({pass(0.006, 1, 88)}));
+  request["working_pace_metres_per_second"] = 0.006;
+  const std::string alone = answer_to(request)["verdict"];
+  for (const double celsius : {60.0, 75.0, 90.0}) {
+    Json with = request;
+    with["readings"].push_back({{"kind", "surface"},
+                                {"pace_metres_per_second", 0.006},
+                                {"gun_celsius", celsius},
+                                {"seconds_after", 2}});
+    const std::string verdict = answer_to(with)["verdict"];
+    EXPECT_TRUE(verdict == alone || verdict == "not_proven") << celsius << " " << verdict;
+  }
+}
+
 TEST(FoldTestQuestion, APaceFarBelowTheTestedDepthSaysSo) {
   Json request{{"fold_test", request_with(Json::array({pass(0.010, 1, 88), pass(0.0254, 1, 71)}))},
                {"edge", {{"kind", "welt"}, {"covering", "cotton"}, {"fill", "foam"}}}};

@@ -185,7 +185,8 @@ Shape answer_shape() {
        field("cautions", list(object({field("text", shape::text("what to know before it is worked on")),
                                       field("source", shape::text("where it comes from"))},
                                      "a caution"),
-                              "to be shown with the item"))},
+                              "to be shown with the item")),
+       optional("water_drop", water_drop_answer_shape())},
       "the item");
 }
 
@@ -308,6 +309,7 @@ Result<Answer> solve(const Json& request) {
   }
   if (const Json* drop = member_if(request, "water_drop")) {
     for (Json& edge : answer.result["edges"]) edge["treat"]["water_drop"] = *drop;
+    answer.result["water_drop"] = to_json(read_water_drop(request));
   }
   const bool all_given = std::all_of(item->dimensions.begin(), item->dimensions.end(),
                                      [](const auto& used) { return used.quality == "given"; });

@@ -34,7 +34,7 @@ std::string example() {
 
 }  // namespace
 
-TEST(furniture_question, the_example_is_answered_in_the_stated_shape) {
+TEST(FurnitureQuestion, TheExampleIsAnsweredInTheStatedShape) {
   const auto answer = answer_to(example());
   ASSERT_TRUE(answer.has_value()) << answer.error().message;
   const auto checked = check_answer(furniture_question(), answer->result);
@@ -44,7 +44,7 @@ TEST(furniture_question, the_example_is_answered_in_the_stated_shape) {
   EXPECT_EQ(answer->warnings[0].code, "usual_dimensions");
 }
 
-TEST(furniture_question, every_kind_of_the_catalogue_is_answered_in_the_stated_shape) {
+TEST(FurnitureQuestion, EveryKindOfTheCatalogueIsAnsweredInTheStatedShape) {
   for (const furniture::Kind& kind : furniture::catalogue()) {
     const std::string request = R"({"item":")" + kind.name + R"("})";
     const auto answer = answer_to(request);
@@ -55,7 +55,7 @@ TEST(furniture_question, every_kind_of_the_catalogue_is_answered_in_the_stated_s
   }
 }
 
-TEST(furniture_question, every_key_of_every_kind_is_read) {
+TEST(FurnitureQuestion, EveryKeyOfEveryKindIsRead) {
   for (const furniture::Kind& kind : furniture::catalogue()) {
     Json request = {{"item", kind.name}};
     for (const furniture::Count& count : kind.counts) request[count.key] = count.usual;
@@ -81,13 +81,13 @@ TEST(furniture_question, every_key_of_every_kind_is_read) {
   }
 }
 
-TEST(furniture_question, a_covering_that_is_not_known_is_let_pass_where_there_is_none) {
+TEST(FurnitureQuestion, ACoveringThatIsNotKnownIsLetPassWhereThereIsNone) {
   EXPECT_TRUE(answer_to(R"({"item":"bookcase","covering":"unknown"})").has_value());
   EXPECT_EQ(refusal_of(R"({"item":"bookcase","covering":"wool"})").where, "/covering");
   EXPECT_EQ(refusal_of(R"({"item":"bookcase","finish":"electronics"})").where, "/finish");
 }
 
-TEST(furniture_question, cautions_are_handed_on) {
+TEST(FurnitureQuestion, CautionsAreHandedOn) {
   const auto answer = answer_to(R"({"item":"hospital_bed"})");
   ASSERT_TRUE(answer.has_value());
   ASSERT_FALSE(answer->result.at("cautions").empty());
@@ -97,7 +97,7 @@ TEST(furniture_question, cautions_are_handed_on) {
   EXPECT_TRUE(answer_to(R"({"item":"sofa"})")->result.at("cautions").empty());
 }
 
-TEST(furniture_question, every_kind_and_size_is_answered_in_the_stated_shape) {
+TEST(FurnitureQuestion, EveryKindAndSizeIsAnsweredInTheStatedShape) {
   for (const char* request :
        {R"({"item":"sofa","seats":1})", R"({"item":"sofa","seats":2,"skirted":true,"tufted":true})",
         R"({"item":"sofa","seats":4,"covering":"leather","finish":"wax"})", R"({"item":"mattress"})",
@@ -110,7 +110,7 @@ TEST(furniture_question, every_kind_and_size_is_answered_in_the_stated_shape) {
   }
 }
 
-TEST(furniture_question, faces_and_edges_refer_to_what_is_there) {
+TEST(FurnitureQuestion, FacesAndEdgesReferToWhatIsThere) {
   const auto answer = answer_to(R"({"item":"sofa","skirted":true})");
   ASSERT_TRUE(answer.has_value());
   const Json& item = answer->result;
@@ -131,7 +131,7 @@ TEST(furniture_question, faces_and_edges_refer_to_what_is_there) {
   }
 }
 
-TEST(furniture_question, refusals_name_value_limit_unit_and_place) {
+TEST(FurnitureQuestion, RefusalsNameValueLimitUnitAndPlace) {
   Error error = refusal_of(R"({"item":"sofa","width_metres":9})");
   EXPECT_EQ(error.where, "/width_metres");
   EXPECT_EQ(error.value, "9");
@@ -156,7 +156,7 @@ TEST(furniture_question, refusals_name_value_limit_unit_and_place) {
   EXPECT_EQ(error.limit, "8");
 }
 
-TEST(catalogue_question, each_kind_it_lists_can_be_asked_for_within_the_limits_it_gives) {
+TEST(CatalogueQuestion, EachKindItListsCanBeAskedForWithinTheLimitsItGives) {
   const Question& question = catalogue_question();
   const auto answer = read(question.request, Json::object()).and_then([&](const Json& request) {
     return question.solve(request);

@@ -1,4 +1,6 @@
 // Question `pace`: how fast to move along one edge.
+#include <fmt/format.h>
+
 #include "engine/edge_pace.h"
 #include "engine/questions/questions.h"
 
@@ -10,6 +12,13 @@ using namespace shape;
 Shape request_shape() {
   std::vector<Field> fields = pace_kit_fields();
   fields.push_back(field("edge", edge_shape()));
+  fields.push_back(optional(
+      "gap_seconds",
+      number(Unit::second, fmt::format("pause to cool between repeat passes, where they are tried; {:g} (an "
+                                       "estimate) if left out",
+                                       steam::k_gap_seconds))
+          .at_least(0.1)
+          .at_most(3600)));
   Shape request = object(std::move(fields), "a kit and an edge");
   return request;
 }

@@ -18,7 +18,16 @@ const Question& boiler_question();
 const Question& jet_question();
 const Question& catalogue_question();
 const Question& furniture_question();
+const Question& survey_question();
 const Question& plan_question();
+const Question& method_question();
+const Question& visit_question();
+const Question& preparation_question();
+const Question& visit_requests_question();
+const Question& treated_question();
+const Question& follow_up_question();
+const Question& report_question();
 const Question& fold_events_question();
+const Question& job_requests_question();
 
 }  // namespace lastegg

@@ -3,60 +3,33 @@
 #include <algorithm>
 #include <map>
 #include <numeric>
-#include <string_view>
+#include <string>
 
-#include "physics/evidence/json.h"
-
-namespace lastegg::embedded {
-extern const std::string_view job_priority_data_where_bugs_sit_json;
-}
+#include "job/priority/where_bugs_sit.h"
 
 namespace lastegg {
 namespace {
 
-struct Table {
-  std::map<std::string, double> share_of_class, factor_of_seen;
-  std::map<std::string, std::string> class_of_kind;
-};
-
-Table load() {
-  Table table;
-  const auto data = nlohmann::json::parse(embedded::job_priority_data_where_bugs_sit_json, nullptr, false);
-  for (const auto& entry : data.at("items")) table.share_of_class[entry.at("key")] = entry.at("value");
-  for (const auto& entry : data.at("seen")) table.factor_of_seen[entry.at("key")] = entry.at("value");
-  for (const auto& [group, kinds] : data.at("counted_as").items())
-    for (const auto& kind : kinds) table.class_of_kind[kind] = group;
-  return table;
-}
-
-const Table& table() {
-  static const Table loaded = load();
-  return loaded;
-}
-
-const std::string& class_of(const std::string& kind) {
-  static const std::string elsewhere = "elsewhere";
-  const auto found = table().class_of_kind.find(kind);
-  return found != table().class_of_kind.end() ? found->second : elsewhere;
-}
-
 double factor_of(Seen seen) {
-  return table().factor_of_seen.at(seen == Seen::live ? "live" : seen == Seen::signs ? "signs" : "none");
+  return where_bugs_sit().factor_of_seen.at(seen == Seen::live    ? "live"
+                                            : seen == Seen::signs ? "signs"
+                                                                  : "none");
 }
 
 }  // namespace
 
 std::vector<EdgePriority> prioritise(std::span<const WaitingEdge> edges) {
+  const WhereBugsSit& table = where_bugs_sit();
   std::map<std::string, double> length_of_class;
-  for (const WaitingEdge& edge : edges) length_of_class[class_of(edge.item_kind)] += edge.length_metres;
+  for (const WaitingEdge& edge : edges) length_of_class[table.class_of(edge.item_kind)] += edge.length_metres;
   std::vector<EdgePriority> out(edges.size());
   double sum = 0;
   for (std::size_t i = 0; i < edges.size(); ++i) {
-    const std::string& group = class_of(edges[i].item_kind);
+    const std::string& group = table.class_of(edges[i].item_kind);
     const double length = length_of_class[group];
     if (length > 0)
       out[i].bug_share =
-          table().share_of_class.at(group) * edges[i].length_metres / length * factor_of(edges[i].seen);
+          table.share_of_class.at(group) * edges[i].length_metres / length * factor_of(edges[i].seen);
     sum += out[i].bug_share;
   }
   std::vector<std::size_t> order;

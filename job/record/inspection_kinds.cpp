@@ -50,6 +50,7 @@ std::vector<KindRule> inspection_kinds() {
       kind("trap_check/1", "trap_checks", "What a trap held when it was looked at.",
            {id("trap", k_required, "the trap"), of_type(Type::date, "on", k_optional, "the day"),
             counted("adults", "adults"), counted("nymphs", "nymphs"),
+            of_type(Type::flag, "certain", k_optional, "sure that they are bed bugs"),
             of_type(Type::flag, "missing", k_optional, "it was gone, moved or dusty, so it tells nothing")}),
       kind("edge/1", "edge_changes", "A change to the edges that an item has by itself.",
            {id("item", k_required, "the item"),

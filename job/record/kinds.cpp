@@ -1,6 +1,7 @@
 #include "job/record/kinds.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "job/record/kind_builders.h"
 #include "job/record/kind_groups.h"
@@ -104,21 +105,34 @@ std::vector<KindRule> test_kinds() {
             elevation(), of_type(Type::text, "covering", k_optional, "the kind of cloth that was folded"),
             of_type(Type::text, "cloth", k_optional, "material of one layer of the fold"), typed()}),
       kind("reading/1", "",
-           "One reading of a fold test: a pass and the highest temperature that the probe showed, or a head "
-           "at rest.",
+           "One reading of a fold test: a pass and the highest temperature that the probe showed, a head at "
+           "rest, or what the surface showed after a pass.",
            {of_type(Type::id, "fold_test", k_required, "the test it belongs to"),
             positive("pace_metres_per_second", k_optional, Unit::metre_per_second, 2, "speed of the head"),
             positive("distance_metres", k_optional, Unit::metre, 20, "length of the pass"),
             positive("seconds", k_optional, Unit::second, 3600, "time for that length"),
-            word("kind", k_optional, {"pass", "stationary", "coupon", "under_real_edge"},
+            word("kind", k_optional, {"pass", "stationary", "coupon", "under_real_edge", "surface"},
                  "what was done; a pass over the fold if left out"),
             positive("hold_seconds", k_optional, Unit::second, 3600, "how long the head rested"),
             of_type(Type::text, "covering", k_optional, "of the real edge that was read"),
             of_type(Type::layers, "layers", k_required,
-                    "over the tip: how many, or a list that names each; a plate counts as one"),
-            number("peak_celsius", k_required, Unit::celsius, -25, 150, "highest temperature shown"),
-            typed()})};
-  rules.back().any_of = {{"pace_metres_per_second"}, {"distance_metres", "seconds"}, {"hold_seconds"}};
+                    "over the tip: how many, or a list that names each; a plate or a surface counts as one"),
+            number("peak_celsius", k_optional, Unit::celsius, -25, 150, "highest temperature shown"),
+            number("gun_celsius", k_optional, Unit::celsius, -25, 150,
+                   "of a surface: what an infrared gun showed"),
+            word("palm", k_optional, {"cold", "warm", "hot"}, "of a surface: what the back of a hand said"),
+            number("seconds_after", k_optional, Unit::second, 0, 300,
+                   "of a surface: since the head had left the place"),
+            positive("spot_metres", k_optional, Unit::metre, 1, "of a gun: diameter of what it looks at"),
+            number("emissivity_setting", k_optional, Unit::none, 0.3, 1, "of a gun: the setting"), typed()})};
+  // What was done, and what was shown.
+  std::vector<std::vector<std::string_view>> groups;
+  for (const std::string_view shown : {"peak_celsius", "gun_celsius", "palm"}) {
+    groups.push_back({"pace_metres_per_second", shown});
+    groups.push_back({"distance_metres", "seconds", shown});
+  }
+  groups.push_back({"hold_seconds", "peak_celsius"});
+  rules.back().any_of = std::move(groups);
   return rules;
 }
 

@@ -49,7 +49,8 @@ std::vector<KindRule> visit_kinds() {
             positive("planned_metres_per_second", k_optional, Unit::metre_per_second, 2,
                      "pace that was planned"),
             word("style", k_optional, {"glide", "place_hold_move"}, "how the head went"),
-            id("visit", k_optional, "during which visit")}),
+            id("visit", k_optional, "during which visit"),
+            id("follows", k_optional, "the mark of a live bug that this pass answers")}),
       kind(
           "edge_mark/1", "edge_marks", "Something that was met at an edge while it was treated.",
           {id("item", k_required, "the item"), edge_name(),

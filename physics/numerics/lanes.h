@@ -43,6 +43,16 @@ template <class F>
 LASTEGG_LANE_FUNCTION F absolute(F a) {
   return reinterpret_cast<F>(reinterpret_cast<Mask<F>>(a) & 0x7fffffff);
 }
+/// Whether a mask holds in any lane.
+template <int Width>
+LASTEGG_LANE_FUNCTION bool any_of(const decltype(typename Lanes<Width>::Floats{} <
+                                                 typename Lanes<Width>::Floats{})& mask) {
+  std::uint64_t halves[Width / 2];
+  __builtin_memcpy(halves, &mask, sizeof(halves));
+  std::uint64_t any = 0;
+  for (const std::uint64_t half : halves) any |= half;
+  return any != 0;
+}
 /// Powers of x that polynomial() needs: x, x^2, x^4, x^8.
 template <class F>
 struct Powers {

@@ -115,10 +115,14 @@ TEST(CalibrationLaw, ANewCoveringStartsFromItsPrior) {
   const auto fit = calibrate(test, 64);
   ASSERT_TRUE(fit);
   for (int i = 0; i < 64; ++i) {
-    const Scores here = calibrated_scores(fit->calibration, test.cloth_key, i);
     const Scores elsewhere = calibrated_scores(fit->calibration, "cloth|other", i);
-    EXPECT_EQ(here[0], elsewhere[0]);
-    EXPECT_EQ(here[1], elsewhere[1]);
+    // The head keeps its own scores; the other covering adds what it makes of them.
+    const Scores own = own_scores(fit->calibration, i);
+    const auto sample = static_cast<std::uint32_t>(i);
+    for (const unsigned k : {0U, 1U})
+      EXPECT_EQ(
+          elsewhere[k],
+          blended_score(k, own[k], SobolStream("cloth|other", k_cloth_shift_stream + k).normal(sample)));
     EXPECT_EQ(elsewhere[2], SobolStream("cloth|other", 0).normal(static_cast<std::uint32_t>(i)));
     EXPECT_EQ(elsewhere[3], SobolStream("cloth|other", 1).normal(static_cast<std::uint32_t>(i)));
   }

@@ -20,9 +20,8 @@ struct Known {
 Known known(const Calibration& calibration, bool is_film) {
   std::vector<double> values;
   for (std::size_t i = 0; i < calibration.weights.size(); ++i) {
-    const HeadOnCloth head =
-        head_on_cloth(calibrated_scores(calibration, calibration.cloth_key, static_cast<int>(i)),
-                      calibration.pressure_pascal, calibration.towel);
+    const HeadOnCloth head = head_on_cloth(own_scores(calibration, static_cast<int>(i)),
+                                           calibration.pressure_pascal, calibration.towel);
     // Of the dew temperature what lies below boiling there: tests may be made at different elevations.
     values.push_back(is_film ? numerics::log(head.film_watts_per_m2_kelvin)
                              : head.dew_celsius - boiling_celsius(calibration.pressure_pascal));
@@ -45,7 +44,8 @@ Result<Drift> drift_since(const Calibration& before, const FoldTest& now, const 
   FoldTest compared = now;
   compared.readings.clear();
   for (std::size_t r = 0; r < now.readings.size(); ++r) {
-    if (left_out[r]) continue;
+    // A surface is too vague to tell a change, and has no forecast.
+    if (left_out[r] || now.readings[r].kind == ReadingKind::surface) continue;
     compared.readings.push_back(now.readings[r]);
     if (compared.readings.back().cloth_key.empty()) compared.readings.back().cloth_key = now.cloth_key;
   }

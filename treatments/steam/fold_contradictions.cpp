@@ -10,7 +10,10 @@ constexpr double k_same_pace_ratio = 1.1;
 constexpr double k_same_depth_metres = 1e-4;
 
 bool share_a_cloth(const FoldReading& a, const FoldReading& b) {
-  return a.kind != ReadingKind::coupon && b.kind != ReadingKind::coupon && a.cloth_key == b.cloth_key;
+  const auto lies_in_cloth = [](const FoldReading& one) {
+    return one.kind != ReadingKind::coupon && one.kind != ReadingKind::surface;
+  };
+  return lies_in_cloth(a) && lies_in_cloth(b) && a.cloth_key == b.cloth_key;
 }
 
 // What `a` must be, against `b`, for every steamer; none: either may be hotter.

@@ -1,6 +1,6 @@
-// The intervals of a fold test must hold what is true, also where the cloth follows another law than the fit
-// assumes: other conduction, capacity, sorption, pores, gaps between the layers, a pressed top layer, vapour
-// hindered by water, another skirt, a wrong time constant, a hand off its pace and a thermometer's error.
+// The intervals of a fold test must hold what is true, also where the cloth or the head follows another law
+// than the fit assumes (WrongLaw), the probe another time constant, the hand is off its pace and the
+// thermometer errs: each of the four unknowns by itself, temperatures in the fold, the fastest pace.
 #include <gtest/gtest.h>
 
 #include <array>
@@ -17,10 +17,12 @@
 namespace lastegg::steam {
 namespace {
 
-constexpr std::array<const char*, 7> k_quantities{"dew temperature",       "film",
+constexpr std::array<const char*, 9> k_quantities{"dew temperature",       "film",
+                                                  "vapour efficiency",     "forced gas",
                                                   "1 layer at 20 mm/s",    "2 layers at 11 mm/s",
                                                   "2 layers at 1 in/s",    "3 layers at 8 mm/s",
                                                   "fastest pace, 2 layers"};
+constexpr std::size_t k_first_forecast = k_unknown_count, k_forecasts = 4;
 
 FoldTest test_of(std::uint32_t steamer) {
   FoldTest test;
@@ -44,18 +46,25 @@ FoldTest test_of(std::uint32_t steamer) {
   return test;
 }
 
-TEST(FoldCoverageLaw, NinetyPercentIntervalsCoverOtherLawsOfTheCloth) {
+int from_environment(const char* name, int otherwise) {
+  const char* text = std::getenv(name);
+  return text == nullptr ? otherwise : std::atoi(text);
+}
+
+// LASTEGG_LONG: 500 steamers and 256 samples; LASTEGG_SAMPLES and LASTEGG_FIRST_STEAMER choose others.
+void expect_coverage(WrongLaw law) {
   const bool full = std::getenv("LASTEGG_LONG") != nullptr;
-  const int steamers = full ? 500 : k_sanitized ? 3 : 40;
-  const int samples = full ? 256 : 128;
+  const int steamers = full ? 500 : k_sanitized ? 2 : 40;
+  const int samples = from_environment("LASTEGG_SAMPLES", full ? 256 : 128);
+  const int first = from_environment("LASTEGG_FIRST_STEAMER", 0);
   std::array<int, k_quantities.size()> inside{};
   int weak = 0;
   double effective = 0;
   const std::vector<double> paces(k_paces.begin(), k_paces.end());
-  for (int number = 0; number < steamers; ++number) {
+  for (int number = first; number < first + steamers; ++number) {
     const auto steamer = static_cast<std::uint32_t>(number);
     FoldTest test = test_of(steamer);
-    const TrueSteamer truth(steamer, 1);
+    const TrueSteamer truth(steamer, 1, law);
     truth.take_readings(test);
     const auto fit = calibrate(test, samples);
     ASSERT_TRUE(fit) << fit.error().message;
@@ -70,42 +79,44 @@ TEST(FoldCoverageLaw, NinetyPercentIntervalsCoverOtherLawsOfTheCloth) {
                        ? 1
                        : 0;
     };
-    const HeadOnCloth head = head_on_cloth(truth.truth(), test.pressure_pascal, test.towel);
-    std::vector<double> dew, film;
-    for (int i = 0; i < samples; ++i) {
-      const HeadOnCloth drawn =
-          head_on_cloth(calibrated_scores(calibration, test.cloth_key, i), test.pressure_pascal, test.towel);
-      dew.push_back(drawn.dew_celsius);
-      film.push_back(drawn.film_watts_per_m2_kelvin);
+    for (std::size_t k = 0; k < k_unknown_count; ++k) {
+      std::vector<double> scores;  // each unknown is a monotone function of its score
+      for (int i = 0; i < samples; ++i) scores.push_back(own_scores(calibration, i)[k]);
+      count(k, truth.truth()[k], scores);
     }
-    count(0, head.dew_celsius, dew);
-    count(1, head.film_watts_per_m2_kelvin, film);
 
     std::vector<FoldReading> asked{fold_pass(0.020, 1), fold_pass(0.011, 2), fold_pass(0.0254, 2),
                                    fold_pass(0.008, 3)};
     for (const double pace : paces) asked.push_back(fold_pass(pace, 2));
     const auto forecast = forecast_readings(calibration, test, asked, samples);
     ASSERT_TRUE(forecast) << forecast.error().message;
-    for (std::size_t k = 0; k < 4; ++k)
-      count(2 + k, truth.answer(test, asked[k]).target_peak_celsius, (*forecast)[k].fold_celsius);
+    for (std::size_t k = 0; k < k_forecasts; ++k)
+      count(k_first_forecast + k, truth.answer(test, asked[k]).target_peak_celsius,
+            (*forecast)[k].fold_celsius);
     std::vector<double> fastest, margins(paces.size());
     for (std::size_t i = 0; i < static_cast<std::size_t>(samples); ++i) {
-      for (std::size_t p = 0; p < paces.size(); ++p) margins[p] = (*forecast)[4 + p].lethal_margin[i];
+      for (std::size_t p = 0; p < paces.size(); ++p)
+        margins[p] = (*forecast)[k_forecasts + p].lethal_margin[i];
       fastest.push_back(log_fastest_pace(paces, margins));
     }
     for (std::size_t p = 0; p < paces.size(); ++p)
-      margins[p] = truth.answer(test, asked[4 + p]).kill.worst() - 0.30103;
-    count(6, log_fastest_pace(paces, margins), fastest);
+      margins[p] = truth.answer(test, asked[k_forecasts + p]).kill.worst() - 0.30103;
+    count(k_quantities.size() - 1, log_fastest_pace(paces, margins), fastest);
   }
   int all = 0;
   for (std::size_t k = 0; k < k_quantities.size(); ++k) {
-    std::printf("  %-24s %.3f\n", k_quantities[k], static_cast<double>(inside[k]) / steamers);
+    const double share = static_cast<double>(inside[k]) / steamers;
+    std::printf("  %-24s %.3f\n", k_quantities[k], share);
     all += inside[k];
+    if (!full) continue;
+    EXPECT_GE(share, 0.85) << k_quantities[k];
+    // How far a law shifts the unknowns was estimated from wrong laws of the cloth; under others an interval
+    // may be wider than need be, never narrower.
+    EXPECT_LE(share, law == WrongLaw::cloth ? 0.95 : 1.0) << k_quantities[k];
   }
   const double coverage = static_cast<double>(all) / (steamers * static_cast<double>(k_quantities.size()));
   std::printf(
-      "coverage of 90 %% intervals with the cloth's law wrong: %.3f over %d steamers; effective share "
-      "%.2f; %d below the guard\n",
+      "coverage of 90 %% intervals: %.3f over %d steamers; effective share %.2f; %d below the guard\n",
       coverage, steamers, effective, weak);
   if (k_sanitized) {
     std::printf("under sanitizers only %d steamers are fitted and their coverage is not judged\n", steamers);
@@ -113,6 +124,14 @@ TEST(FoldCoverageLaw, NinetyPercentIntervalsCoverOtherLawsOfTheCloth) {
   }
   EXPECT_GE(coverage, full ? 0.85 : 0.82);
   EXPECT_LE(coverage, full ? 0.95 : 0.97);
+}
+
+TEST(FoldCoverageLaw, NinetyPercentIntervalsCoverOtherLawsOfTheCloth) {
+  expect_coverage(WrongLaw::cloth);
+}
+
+TEST(FoldCoverageLaw, NinetyPercentIntervalsCoverOtherLawsOfTheHead) {
+  expect_coverage(WrongLaw::head);
 }
 
 }  // namespace

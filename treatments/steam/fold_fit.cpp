@@ -8,6 +8,9 @@
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/weighted.h"
 #include "treatments/steam/fold_unknowns.h"
+#include "treatments/steam/reading_likelihood.h"
+#include "treatments/steam/score_map.h"
+#include "treatments/steam/surface_response.h"
 
 namespace lastegg::steam {
 namespace {
@@ -20,76 +23,20 @@ constexpr int k_most_adaptations = 6;
 constexpr double k_good_effective_share = 0.65;
 constexpr int k_most_last_rounds = 2;
 constexpr double k_fair_effective_share = 0.45;
-constexpr double k_covariance_floor = 1e-4;
-constexpr int k_error_rounds = 6;
 constexpr double k_probe_step = 0.2;  // of ln(time constant), for the slope of a reading over it
-
-using Vector = Eigen::VectorXd;
-using Matrix = Eigen::MatrixXd;
-
-// Solutions of linear systems differ between machines in their last digits. Rounded so, they do not, and
-// neither does anything that is marched from them.
-double rounded(double value) {
-  constexpr double grid = 1 << 20;
-  return std::floor(value * grid + 0.5) / grid;
-}
-
-Vector to_vector(const JointScores& scores) {
-  return Eigen::Map<const Vector>(scores.data(), static_cast<Eigen::Index>(scores.size()));
-}
-JointScores to_scores(const Vector& vector) {
-  JointScores scores(static_cast<std::size_t>(vector.size()));
-  for (std::size_t k = 0; k < scores.size(); ++k) scores[k] = rounded(vector[static_cast<Eigen::Index>(k)]);
-  return scores;
-}
-
-// Minus twice the log of the Student-t likelihood of one standardised residual, up to a constant.
-double misfit(double score) {
-  return (k_likelihood_freedom + 1) * numerics::log(1 + score * score / k_likelihood_freedom);
-}
-double likelihood_weight(double score) {
-  return (k_likelihood_freedom + 1) / (k_likelihood_freedom + score * score);
-}
-
-// Normalised weights of unnormalised logarithms.
-std::vector<double> weights_of_logs(const std::vector<double>& logs) {
-  const double largest = *std::max_element(logs.begin(), logs.end());
-  std::vector<double> weights(logs.size());
-  double sum = 0;
-  for (std::size_t i = 0; i < logs.size(); ++i) sum += weights[i] = numerics::exp(logs[i] - largest);
-  for (double& weight : weights) weight /= sum;
-  return weights;
-}
-
-// A Gaussian stretch of the standard normal scores: mode + factor xi.
-struct Map {
-  JointScores mode;
-  Matrix factor;
-  JointScores scores(const JointScores& xi, double stretch) const {
-    JointScores out = mode;
-    for (std::size_t row = 0; row < out.size(); ++row) {
-      for (std::size_t column = 0; column <= row; ++column) {
-        out[row] +=
-            factor(static_cast<Eigen::Index>(row), static_cast<Eigen::Index>(column)) * stretch * xi[column];
-      }
-    }
-    return out;
-  }
-};
-
-Matrix rounded_factor(const Matrix& covariance) {
-  Matrix factor = covariance.llt().matrixL();
-  for (Eigen::Index row = 0; row < factor.rows(); ++row) {
-    for (Eigen::Index column = 0; column < factor.cols(); ++column)
-      factor(row, column) = column > row ? 0.0 : rounded(factor(row, column));
-  }
-  return factor;
-}
 
 class Fit {
  public:
   Fit(const FoldTest& test, int samples)
-      : test_(test), unknowns_(unknowns_of(test)), samples_(samples), probe_kelvin_(test.readings.size()) {}
+      : test_(test),
+        moving_(test),
+        unknowns_(unknowns_of(test)),
+        samples_(samples),
+        probe_kelvin_(test.readings.size()),
+        responses_(test.readings.size()) {
+    std::erase_if(moving_.readings, is_surface);
+    for (const FoldReading& reading : test.readings) errors_.push_back(reading_error_kelvin(reading.kind));
+  }
 
   Result<FitReport> run();
 
@@ -109,9 +56,8 @@ class Fit {
   // What the readings say at given scores, the march being known there.
   At at(JointScores scores, std::vector<double> marched) const {
     At out{std::move(scores), std::move(marched), {}, {}, 0};
-    const double dew = (out.scores[0] - test_.dew_belief.mean) / test_.dew_belief.spread;
-    for (std::size_t k = 1; k < out.scores.size(); ++k) out.value += out.scores[k] * out.scores[k];
-    out.value += dew * dew;
+    for (const double one : out.scores) out.value += one * one;
+    out.value += belief_excess(out.scores);
     for (std::size_t r = 0; r < test_.readings.size(); ++r) {
       std::vector<double> by(out.scores.size(), 0.0);
       add_error_slopes(test_, unknowns_, r, out.marched[r], probe_kelvin_[r], by);
@@ -124,17 +70,22 @@ class Fit {
     return out;
   }
 
+  // By how much the belief of the head's own dew temperature differs from the standard normal one, in minus
+  // twice the logarithm.
+  double belief_excess(const JointScores& scores) const {
+    const double own = own_head_score(scores, 0);
+    const double off = (own - test_.dew_belief.mean) / test_.dew_belief.spread;
+    return off * off - own * own;
+  }
+
   double score(std::size_t r, double expected) const {
-    return (test_.readings[r].peak_celsius - expected) / reading_error_kelvin(test_.readings[r].kind);
+    const FoldReading& reading = test_.readings[r];
+    const double high = reading.high_celsius.value_or(reading.peak_celsius);
+    return (std::clamp(expected, reading.peak_celsius, high) - expected) / errors_[r];
   }
 
   Result<std::vector<std::vector<double>>> march(const std::vector<JointScores>& scores,
-                                                 LaneAccuracy accuracy = LaneAccuracy::usual) const {
-    std::vector<std::vector<Scores>> each;
-    each.reserve(scores.size());
-    for (const JointScores& one : scores) each.push_back(scores_of_readings(unknowns_, one));
-    return expected_of_many(test_, each, accuracy);
-  }
+                                                 LaneAccuracy accuracy = LaneAccuracy::usual) const;
 
   Result<At> at(const JointScores& scores) const {
     auto marched = march({scores});
@@ -148,30 +99,72 @@ class Fit {
   };
   Integrated integrated(const JointScores& scores, const std::vector<double>& marched) const;
 
+  Result<void> learn_surfaces();
   Result<void> learn_probe_slopes(const JointScores& scores);
   Result<Curvature> curvature(const At& here) const;
   Result<At> find_mode(JointScores start);
-  Result<std::vector<double>> weights_of(const Map& map, int count, LaneAccuracy accuracy);
-  Map matched_to(const Map& map, const std::vector<double>& weights) const;
-  Result<std::pair<Map, std::vector<double>>> adapted(Map map);
+  Result<std::vector<double>> weights_of(const ScoreMap& map, int count, LaneAccuracy accuracy);
+  ScoreMap matched_to(const ScoreMap& map, const std::vector<double>& weights) const;
+  Result<std::pair<ScoreMap, std::vector<double>>> adapted(ScoreMap map);
+
+  static bool is_surface(const FoldReading& reading) { return reading.kind == ReadingKind::surface; }
 
   const FoldTest& test_;
+  FoldTest moving_;  // without surface readings, which are not marched
   FoldUnknowns unknowns_;
   int samples_;
   std::vector<double> probe_kelvin_;
+  std::vector<SurfaceResponse> responses_;  // of surface readings
+  std::vector<double> errors_;              // kelvin, per reading
   std::optional<Curvature> local_;
   std::vector<std::vector<double>> latest_scores_;  // per sample and reading, of the latest weights_of()
 };
 
+// What each reading shows at several scores: marched, and of surfaces as the learnt response has it.
+Result<std::vector<std::vector<double>>> Fit::march(const std::vector<JointScores>& scores,
+                                                    LaneAccuracy accuracy) const {
+  std::vector<std::vector<Scores>> each, moving(scores.size());
+  for (std::size_t i = 0; i < scores.size(); ++i) {
+    each.push_back(scores_of_readings(unknowns_, scores[i]));
+    for (std::size_t r = 0; r < test_.readings.size(); ++r) {
+      if (!is_surface(test_.readings[r])) moving[i].push_back(each[i][r]);
+    }
+  }
+  const auto marched = expected_of_many(moving_, moving, accuracy);
+  if (!marched) return refuse(marched.error());
+  std::vector<std::vector<double>> shown(scores.size());
+  for (std::size_t i = 0; i < scores.size(); ++i) {
+    std::size_t next = 0;
+    for (std::size_t r = 0; r < test_.readings.size(); ++r)
+      shown[i].push_back(is_surface(test_.readings[r]) ? responses_[r].celsius(test_, each[i][r])
+                                                       : (*marched)[i][next++]);
+  }
+  return shown;
+}
+
+Result<void> Fit::learn_surfaces() {
+  for (std::size_t r = 0; r < test_.readings.size(); ++r) {
+    if (!is_surface(test_.readings[r])) continue;
+    auto response = surface_response(test_, test_.readings[r]);
+    if (!response) return refuse(response.error());
+    const double timing = k_surface_timing_seconds * response->kelvin_per_second;
+    const double instrument = test_.readings[r].instrument_error_kelvin;
+    errors_[r] = std::sqrt(errors_[r] * errors_[r] + instrument * instrument + timing * timing +
+                           response->residual_kelvin * response->residual_kelvin);
+    responses_[r] = std::move(*response);
+  }
+  return {};
+}
+
 // Kelvin by which one standard deviation of ln(time constant) moves each reading.
 Result<void> Fit::learn_probe_slopes(const JointScores& scores) {
   if (!unknowns_.probe) return {};
-  FoldTest slower = test_;
-  slower.probe_time_constant_seconds *= numerics::exp(k_probe_step);
-  const std::vector<std::vector<Scores>> one{scores_of_readings(unknowns_, scores)};
-  const auto usual = expected_of_many(test_, one);
+  const auto usual = march({scores});
   if (!usual) return refuse(usual.error());
-  const auto lagged = expected_of_many(slower, one);
+  const double time_constant = moving_.probe_time_constant_seconds;
+  moving_.probe_time_constant_seconds *= numerics::exp(k_probe_step);
+  const auto lagged = march({scores});
+  moving_.probe_time_constant_seconds = time_constant;
   if (!lagged) return refuse(lagged.error());
   for (std::size_t r = 0; r < probe_kelvin_.size(); ++r) {
     probe_kelvin_[r] = rounded(((*lagged)[0][r] - (*usual)[0][r]) / k_probe_step * test_.probe_log_spread);
@@ -191,15 +184,20 @@ Result<Fit::Curvature> Fit::curvature(const At& here) const {
   if (!marched) return refuse(marched.error());
   Curvature out{to_vector(here.scores),
                 Matrix::Identity(static_cast<Eigen::Index>(size), static_cast<Eigen::Index>(size))};
-  out.gradient[0] =
-      (here.scores[0] - test_.dew_belief.mean) / (test_.dew_belief.spread * test_.dew_belief.spread);
-  out.hessian(0, 0) = 1 / (test_.dew_belief.spread * test_.dew_belief.spread);
+  const double own = own_head_score(here.scores, 0);
+  const double precision = 1 / (test_.dew_belief.spread * test_.dew_belief.spread);
+  Vector of_own = Vector::Zero(static_cast<Eigen::Index>(size));
+  of_own[0] = blended_score(0, 1, 0);
+  of_own[k_unknown_count] = blended_score(0, 0, 1);
+  out.gradient += ((own - test_.dew_belief.mean) * precision - own) * of_own;
+  out.hessian += (precision - 1) * of_own * of_own.transpose();
   for (std::size_t r = 0; r < readings; ++r) {
     Vector row = to_vector(here.by[r]);
     for (std::size_t k = 0; k < moved.size(); ++k)
       row[static_cast<Eigen::Index>(k)] = ((*marched)[k][r] - here.marched[r]) / steps[k];
-    row /= reading_error_kelvin(test_.readings[r].kind);
+    row /= errors_[r];
     const double missed = score(r, here.expected[r]);
+    if (missed == 0 && test_.readings[r].high_celsius) continue;  // inside its interval it pulls nowhere
     const double weight = likelihood_weight(missed);
     out.gradient -= weight * missed * row;
     out.hessian += weight * row * row.transpose();
@@ -235,8 +233,7 @@ Result<Fit::At> Fit::find_mode(JointScores start) {
   return here;
 }
 
-// The errors of probe and march at given physical scores: at their own most probable values, found by
-// iterated weighting, and integrated out by Laplace's rule. So the map need not span them.
+// At given physical scores, the errors of probe and march integrated out, so that the map need not span them.
 Fit::Integrated Fit::integrated(const JointScores& scores, const std::vector<double>& marched) const {
   const std::size_t first = unknowns_.physical(), readings = test_.readings.size();
   const auto errors = static_cast<Eigen::Index>(unknowns_.size() - first);
@@ -246,43 +243,23 @@ Fit::Integrated Fit::integrated(const JointScores& scores, const std::vector<dou
   for (std::size_t r = 0; r < readings; ++r) {
     std::fill(by.begin(), by.end(), 0.0);
     add_error_slopes(test_, unknowns_, r, marched[r], probe_kelvin_[r], by);
-    const double error = reading_error_kelvin(test_.readings[r].kind);
     for (Eigen::Index k = 0; k < errors; ++k)
-      slopes(static_cast<Eigen::Index>(r), k) = by[first + static_cast<std::size_t>(k)] / error;
+      slopes(static_cast<Eigen::Index>(r), k) = by[first + static_cast<std::size_t>(k)] / errors_[r];
     missed[static_cast<Eigen::Index>(r)] = score(r, marched[r]);
   }
-  Vector at = Vector::Zero(errors);
-  Matrix hessian = Matrix::Identity(errors, errors);
-  Vector left = missed;
-  for (int round = 0; errors > 0 && round < k_error_rounds; ++round) {
-    hessian = Matrix::Identity(errors, errors);
-    Vector pull = Vector::Zero(errors);
-    for (Eigen::Index r = 0; r < left.size(); ++r) {
-      const double weight = likelihood_weight(left[r]);
-      hessian += weight * slopes.row(r).transpose() * slopes.row(r);
-      pull += weight * missed[r] * slopes.row(r).transpose();
-    }
-    at = hessian.llt().solve(pull);
-    left = missed - slopes * at;
-  }
+  const IntegratedErrors left = integrate_errors(slopes, missed);
   Integrated out;
-  out.value = at.squaredNorm();
-  if (errors > 0) {
-    const Matrix root = hessian.llt().matrixL();
-    for (Eigen::Index k = 0; k < errors; ++k) out.value += 2 * numerics::log(root(k, k));
-  }
-  const double dew = (scores[0] - test_.dew_belief.mean) / test_.dew_belief.spread;
-  out.value += dew * dew;
-  for (std::size_t k = 1; k < first; ++k) out.value += scores[k] * scores[k];
-  for (Eigen::Index r = 0; r < left.size(); ++r) {
-    out.value += misfit(left[r]);
-    out.scores.push_back(left[r]);
+  out.value = left.value + belief_excess(scores);
+  for (std::size_t k = 0; k < first; ++k) out.value += scores[k] * scores[k];
+  for (Eigen::Index r = 0; r < left.scores.size(); ++r) {
+    out.value += misfit(left.scores[r]);
+    out.scores.push_back(left.scores[r]);
   }
   return out;
 }
 
 // Weight of each of the first `count` samples of a map: posterior density over the density of the map.
-Result<std::vector<double>> Fit::weights_of(const Map& map, int count, LaneAccuracy accuracy) {
+Result<std::vector<double>> Fit::weights_of(const ScoreMap& map, int count, LaneAccuracy accuracy) {
   std::vector<JointScores> scores;
   std::vector<double> log_map;
   for (int i = 0; i < count; ++i) {
@@ -307,32 +284,25 @@ Result<std::vector<double>> Fit::weights_of(const Map& map, int count, LaneAccur
   return weights_of_logs(half_log);
 }
 
-// The map with the mean and the covariance of its weighted samples.
-Map Fit::matched_to(const Map& map, const std::vector<double>& weights) const {
-  const auto size = static_cast<Eigen::Index>(unknowns_.physical());
-  Vector mean = Vector::Zero(size);
-  Matrix square = Matrix::Zero(size, size);
+ScoreMap Fit::matched_to(const ScoreMap& map, const std::vector<double>& weights) const {
+  std::vector<JointScores> samples;
   for (std::size_t i = 0; i < weights.size(); ++i) {
     const auto index = static_cast<std::uint32_t>(i);
-    const Vector scores = to_vector(
+    samples.push_back(
         map.scores(drawn_joint_scores(unknowns_, test_.head_key, index), map_stretch(test_.head_key, index)));
-    mean += weights[i] * scores;
-    square += weights[i] * scores * scores.transpose();
   }
-  const Matrix covariance =
-      square - mean * mean.transpose() + k_covariance_floor * Matrix::Identity(size, size);
-  return {to_scores(mean), rounded_factor(covariance)};
+  return matched_map(samples, weights);
 }
 
 // Where the posterior is no bell, the Laplace map wastes samples: it is matched to the mean and covariance of
 // a first weighted round, and what leaves most effective samples is kept. Then all samples; a single one in a
 // tail can still outweigh hundreds, so a poor result is matched again.
-Result<std::pair<Map, std::vector<double>>> Fit::adapted(Map map) {
+Result<std::pair<ScoreMap, std::vector<double>>> Fit::adapted(ScoreMap map) {
   const int first_round = std::min(samples_, k_adaptation_samples);
   const auto improve = [&](int count, LaneAccuracy accuracy, int rounds, double enough,
                            std::vector<double>& best,
                            std::vector<std::vector<double>>& best_scores) -> Result<void> {
-    Map latest = map;
+    ScoreMap latest = map;
     std::vector<double> latest_weights = best;
     for (int round = 0; round < rounds; ++round) {
       if (effective_sample_size(best) >= enough * count) break;
@@ -367,8 +337,10 @@ Result<std::pair<Map, std::vector<double>>> Fit::adapted(Map map) {
 }
 
 Result<FitReport> Fit::run() {
+  if (auto learnt = learn_surfaces(); !learnt) return refuse(learnt.error());
   JointScores start(unknowns_.size(), 0.0);
-  start[0] = rounded(test_.dew_belief.mean);
+  start[0] = rounded(blended_score(0, test_.dew_belief.mean, 0));
+  start[k_unknown_count] = rounded(blended_score(0, 0, test_.dew_belief.mean));
   if (auto learnt = learn_probe_slopes(start); !learnt) return refuse(learnt.error());
   auto mode = find_mode(start);
   if (!mode) return refuse(mode.error());
@@ -389,18 +361,23 @@ Result<FitReport> Fit::run() {
   calibration = prior_calibration(test_.head_key, test_.cloth_key, test_.towel, test_.head_length_metres,
                                   test_.pressure_pascal, samples_);
   calibration.tested = true;
-  for (std::size_t row = 0; row < k_unknown_count; ++row) {
+  for (std::size_t row = 0; row < k_fitted_count; ++row) {
     const auto index = static_cast<Eigen::Index>(row);
-    report.narrowing[row] = std::sqrt(covariance(index, index));
     calibration.mode[row] = map.mode[row];
-    for (std::size_t column = 0; column < k_unknown_count; ++column)
+    for (std::size_t column = 0; column < k_fitted_count; ++column)
       calibration.factor[row][column] = map.factor(index, static_cast<Eigen::Index>(column));
+    if (row >= k_unknown_count) continue;
+    Vector of_own = Vector::Zero(physical);
+    of_own[index] = row < k_head_unknown_count ? blended_score(row, 1, 0) : 1;
+    if (row < k_head_unknown_count)
+      of_own[static_cast<Eigen::Index>(row + k_unknown_count)] = blended_score(row, 0, 1);
+    report.narrowing[row] = std::sqrt(of_own.dot(covariance * of_own));
   }
   calibration.weights = weights;
   calibration.effective_samples = effective_sample_size(calibration.weights);
   for (std::size_t r = 0; r < test_.readings.size(); ++r) {
     const FoldReading& reading = test_.readings[r];
-    if (reading.kind != ReadingKind::coupon && unknowns_.cloth_of_reading[r] == 0)
+    if (reading.kind != ReadingKind::coupon && !is_surface(reading) && unknowns_.cloth_of_reading[r] == 0)
       calibration.tested_depth_metres = std::max(calibration.tested_depth_metres, reading.depth_metres);
     report.standard_scores.push_back(score(r, mode->expected[r]));
   }

@@ -28,14 +28,17 @@ struct FitReport {
   Calibration calibration;
   std::vector<double> expected_celsius;  ///< per reading, at the mode
   std::vector<double> standard_scores;   ///< (measured - expected) / error
-  Scores narrowing{};                    ///< posterior over prior standard deviation of each score
+  /// Posterior over prior standard deviation of the head's own scores and of those of the covering.
+  Scores narrowing{};
   /// Per sample and reading: by how many errors it misses. For weights without some of the readings.
   std::vector<std::vector<double>> sample_scores;
 };
 
 /// Infers the scores from the readings.
-/// Model:   unknowns are the scores of dew temperature and film, of vapour efficiency and forced gas of each
-///          covering that was read, and what the probe's time constant and the march itself may be wrong by;
+/// Model:   unknowns are the scores of dew temperature, film, vapour efficiency and forced gas as each
+///          covering that was read shows them, the head's own dew temperature and film behind them (which a
+///          head at rest and a plate tell alone), and what the probe's time constant and the march itself may
+///          be wrong by;
 ///          mode by damped Gauss-Newton on a Student-t likelihood and the standard normal prior, Laplace
 ///          factor of the physical scores there, a Student-t map of the same scores, then every sample
 ///          weighted by posterior over the map's density, the errors integrated out by Laplace's rule. The

@@ -34,7 +34,11 @@ Result<std::vector<FoldForecast>> forecast_readings(const Calibration& calibrati
     out[r].reading = readings[r];
     const std::string& cloth = readings[r].cloth_key.empty() ? calibration.cloth_key : readings[r].cloth_key;
     for (std::size_t i = 0; i < count; ++i) {
-      const Scores scores = calibrated_scores(calibration, cloth, static_cast<int>(i));
+      Scores scores = calibrated_scores(calibration, cloth, static_cast<int>(i));
+      if (tells_head_alone(readings[r].kind)) {
+        const Scores own = own_scores(calibration, static_cast<int>(i));
+        std::copy_n(own.begin(), k_head_unknown_count, scores.begin());
+      }
       if (readings[r].kind != ReadingKind::stationary) {
         passes.push_back(pass_of_reading(test, readings[r], scores, stacks[r]));
         continue;

@@ -1,6 +1,7 @@
 #include "treatments/steam/fold_reading.h"
 
 #include <algorithm>
+#include "treatments/steam/surface_response.h"
 
 namespace lastegg::steam {
 namespace {
@@ -19,6 +20,8 @@ double reading_error_kelvin(ReadingKind kind) {
       return 3;
     case ReadingKind::under_real_edge:
       return 4;
+    case ReadingKind::surface:
+      return k_surface_law_kelvin;
     case ReadingKind::pass:
       break;
   }
@@ -78,6 +81,12 @@ Result<std::vector<std::vector<double>>> expected_of_many(const FoldTest& test,
     for (std::size_t r = 0; r < readings; ++r) {
       if (test.readings[r].kind == ReadingKind::stationary) {
         shown[i][r] = head_on_cloth(scores[i][r], test.pressure_pascal, test.towel).dew_celsius;
+        continue;
+      }
+      if (test.readings[r].kind == ReadingKind::surface) {
+        const auto after = surface_after(test, test.readings[r], scores[i][r]);
+        if (!after) return refuse(after.error());
+        shown[i][r] = after->celsius;
         continue;
       }
       passes.push_back(pass_of_reading(test, test.readings[r], scores[i][r], stacks[r]));

@@ -2,6 +2,7 @@
 // expects the probe to show. Plain values; pure functions.
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -13,11 +14,18 @@
 namespace lastegg::steam {
 
 enum class ReadingKind {
-  pass,            ///< the head passes once over the fold, the hottest value is noted
-  stationary,      ///< the head rests on the fold until the probe stands still: that value
-  coupon,          ///< a pass over a plate that lets no vapour in, the tip behind it
-  under_real_edge  ///< a pass over a real edge, the tip where eggs may sit
+  pass,             ///< the head passes once over the fold, the hottest value is noted
+  stationary,       ///< the head rests on the fold until the probe stands still: that value
+  coupon,           ///< a pass over a plate that lets no vapour in, the tip behind it
+  under_real_edge,  ///< a pass over a real edge, the tip where eggs may sit
+  surface           ///< what lies on top of the fold some seconds after a pass: an infrared gun or a palm
 };
+
+/// Whether a reading shows the head alone: at rest a damp cloth reaches the steam's temperature whatever its
+/// law, and nothing enters a plate.
+constexpr bool tells_head_alone(ReadingKind kind) {
+  return kind == ReadingKind::stationary || kind == ReadingKind::coupon;
+}
 
 /// One reading: the tip lies `depth_metres` below the surface of the stack (a laid towel not counted).
 struct FoldReading {
@@ -28,6 +36,10 @@ struct FoldReading {
   ReadingKind kind = ReadingKind::pass;
   double hold_seconds = 0;     ///< of a stationary reading; its pace has no meaning
   std::string cloth_key = {};  ///< head + covering it was taken in; empty: the test's
+  double seconds_after = 0;    ///< of a surface reading: since the trailing skirt has left the place
+  /// Of a surface reading of which only an interval is known: its upper end; the lower one is peak_celsius.
+  std::optional<double> high_celsius = {};
+  double instrument_error_kelvin = 0;  ///< of a surface reading: of gun or palm, one standard deviation
 };
 
 /// What is believed of the dew temperature's score before the readings: standard normal, or moved by another
@@ -53,10 +65,13 @@ struct FoldTest {
 /// One standard deviation of a reading around what a perfect model would expect, in kelvin.
 /// Model:   pass 2.5, the hand's scatter included; stationary 1.5: no hand, a boiler that wanders, and a head
 ///          at rest that may hold a little less air than a moving one; coupon 3: the tip's contact with the
-///          plate besides; real edge 4: layers known to about 15 % of their thickness at 20 K per mm besides.
+///          plate besides; real edge 4: layers known to about 15 % of their thickness at 20 K per mm besides;
+///          surface 3: other laws (1.9 computed) and a draught (estimate); instrument and timing are added.
 /// Source:  estimates (judgement); docs/decisions/030-fold-test.md
 double reading_error_kelvin(ReadingKind kind);
 constexpr double k_reading_error_kelvin = 2.5;
+constexpr double k_surface_law_kelvin = 3;
+constexpr double k_surface_timing_seconds = 0.5;  ///< counted, not clocked; estimate
 
 /// How long a head must rest before its reading counts as steady: this many time constants of the probe, when
 /// 2 % of a jump is still missing, and these seconds. Source: judgement; computed, most steamers need 20 to

@@ -28,12 +28,31 @@ inline FoldReading coupon_pass(double pace) {
   return {pace, {k_test_coupon, k_test_base}, k_test_coupon.thickness_metres, 0, ReadingKind::coupon};
 }
 
+inline FoldReading surface_reading(double pace, double seconds_after) {
+  FoldReading reading = fold_pass(pace, 1);
+  reading.kind = ReadingKind::surface;
+  reading.depth_metres = 0;
+  reading.seconds_after = seconds_after;
+  reading.instrument_error_kelvin = 3;
+  return reading;
+}
+
+/// What the fit has wrong besides hand and thermometer.
+enum class WrongLaw {
+  cloth,  ///< conduction, capacity, sorption, pores, gaps between the layers, a pressed top layer, vapour
+          ///< hindered by water, the skirt's reach
+  head    ///< steam that air thins the faster the head goes, exchange that depends on pace, supply, the
+          ///< skirt's strength, a cloth drier or damper than told, what lies below the fold, each layer's
+          ///< thickness and conduction by itself
+};
+
 /// One steamer: its scores by the prior, and how its cloth, hand and thermometer differ from what the fit
 /// assumes.
 class TrueSteamer {
  public:
   /// error 0: exactly the law of the fit, read without noise; 1: as below.
-  TrueSteamer(std::uint32_t number, double error) : number_(number), error_(error) {
+  TrueSteamer(std::uint32_t number, double error, WrongLaw law = WrongLaw::cloth)
+      : number_(number), error_(error), law_(law) {
     for (unsigned k = 0; k < k_unknown_count; ++k) truth_[k] = score("truth/" + std::to_string(k));
   }
 
@@ -55,8 +74,10 @@ class TrueSteamer {
       with_probe.probe_time_constant_seconds *= std::exp(0.25 * error_ * score("probe"));
       reading.peak_celsius =
           (reading.kind == ReadingKind::stationary ? steady_celsius(test, done)
-                                                   : answer(with_probe, done).probe_peak_celsius) +
-          1.5 * error_ * score(key + "/display");
+           : reading.kind == ReadingKind::surface
+               ? surface_celsius(test, done, error_ * score(key + "/seconds"))
+               : answer(with_probe, done).probe_peak_celsius) +
+          (reading.kind == ReadingKind::surface ? 3 : 1.5) * error_ * score(key + "/display");
     }
   }
 
@@ -66,9 +87,26 @@ class TrueSteamer {
     const Stack stack = stack_of_reading(test, real);
     LaneBatch batch = batch_of(test);
     batch.observe_seconds = 60;
+    if (law_ == WrongLaw::head)
+      batch.start_activity = std::clamp(0.5 + 0.2 * error_ * score("activity"), 0.1, 0.9);
     const LanePass pass = real_pass(test, real, stack);
     const auto answers = run_passes(batch, {&pass, 1});
     return answers ? answers->front() : LaneAnswer{};
+  }
+
+  /// What lies on top so many seconds after a pass, counted by half a second too early or too late.
+  double surface_celsius(const FoldTest& test, const FoldReading& reading, double counted_scores) const {
+    const FoldReading real = really(reading);
+    const Stack stack = stack_of_reading(test, real);
+    LaneBatch batch = batch_of(test);
+    const double after = std::max(0.0, reading.seconds_after + 0.5 * counted_scores);
+    batch.observe_seconds = after + 1;
+    const auto history = run_pass(lane_problem(batch, real_pass(test, real, stack)), {});
+    if (!history) return 0;
+    for (std::size_t i = 0; i < history->seconds.size(); ++i) {
+      if (history->seconds[i] >= history->liftoff_seconds + after) return history->surface_celsius[i];
+    }
+    return history->surface_celsius.back();
   }
 
   /// What the tip shows at the end of a long rest on damp cloth, marched by the reference.
@@ -88,6 +126,30 @@ class TrueSteamer {
 
  private:
   FoldReading really(const FoldReading& reading) const {
+    return law_ == WrongLaw::cloth ? in_other_cloth(reading) : in_uneven_layers(reading);
+  }
+
+  FoldReading in_uneven_layers(const FoldReading& reading) const {
+    FoldReading real = reading;
+    real.depth_metres = 0;
+    double assumed = 0;
+    for (std::size_t i = 0; i < real.stack.size(); ++i) {
+      Layer& layer = real.stack[i];
+      const bool above_tip = assumed < reading.depth_metres - 1e-6;
+      assumed += layer.thickness_metres;
+      const bool is_base = layer.thickness_metres > 0.01;
+      const std::string key = is_base ? "base" : "layer/" + std::to_string(i);
+      if (layer.permeable) {
+        if (!is_base) layer.thickness_metres *= std::exp(0.12 * error_ * score(key + "/thickness"));
+        layer.conductivity_watts_per_metre_kelvin *= std::exp(0.25 * error_ * score(key + "/conductivity"));
+        layer.heat_capacity_joules_per_m3_kelvin *= std::exp(0.15 * error_ * score(key + "/capacity"));
+      }
+      if (above_tip) real.depth_metres += layer.thickness_metres;
+    }
+    return real;
+  }
+
+  FoldReading in_other_cloth(const FoldReading& reading) const {
     FoldReading real = reading;
     real.stack.clear();
     real.depth_metres = 0;
@@ -123,6 +185,17 @@ class TrueSteamer {
 
   LanePass real_pass(const FoldTest& test, const FoldReading& real, const Stack& stack) const {
     LanePass pass = pass_of_reading(test, real, truth_, stack);
+    if (law_ == WrongLaw::head) {
+      const double over = real.kind == ReadingKind::stationary
+                              ? 0
+                              : std::log(std::max(1.0, real.pace_metres_per_second / 0.008));
+      pass.head.dew_celsius -= error_ * std::fabs(score("air")) * over;
+      pass.head.film_watts_per_m2_kelvin *= std::exp(0.15 * error_ * score("film") * over);
+      pass.head.flux_cap_watts_per_m2 *= std::exp(0.2 * error_ * score("supply"));
+      pass.head.skirt_factor =
+          std::min(1.0, pass.head.skirt_factor * std::exp(0.5 * error_ * score("skirt")));
+      return pass;
+    }
     // A wet cloth hinders vapour: what it passes depends on the water left, and so on the pace.
     const double pace = real.kind == ReadingKind::stationary ? 0.004 : real.pace_metres_per_second;
     pass.vapour_efficiency =
@@ -134,6 +207,7 @@ class TrueSteamer {
   double score(const std::string& key) const { return SobolStream("steamer/" + key, 0).normal(number_); }
   std::uint32_t number_;
   double error_;
+  WrongLaw law_;
   Scores truth_{};
 };
 

@@ -43,6 +43,7 @@ FoldUnknowns unknowns_of(const FoldTest& test) {
       erring.push_back(false);
     }
     unknowns.cloth_of_reading.push_back(index);
+    unknowns.is_of_head.push_back(tells_head_alone(reading.kind));
     if (is_erring(reading)) erring[index] = true;
   }
   for (std::size_t c = 0; c < erring.size(); ++c) {
@@ -52,19 +53,42 @@ FoldUnknowns unknowns_of(const FoldTest& test) {
   return unknowns;
 }
 
+double own_head_score(const JointScores& scores, std::size_t k) {
+  return blended_score(k, scores[k], scores[k_unknown_count + k]);
+}
+
 std::vector<Scores> scores_of_readings(const FoldUnknowns& unknowns, const JointScores& scores) {
+  const double dew = own_head_score(scores, 0), film = own_head_score(scores, 1);
   std::vector<Scores> out;
   out.reserve(unknowns.cloth_of_reading.size());
-  for (const std::size_t cloth : unknowns.cloth_of_reading)
-    out.push_back({scores[0], scores[1], scores[2 + 2 * cloth], scores[3 + 2 * cloth]});
+  for (std::size_t r = 0; r < unknowns.cloth_of_reading.size(); ++r) {
+    const std::size_t cloth = unknowns.cloth_of_reading[r];
+    Scores one{scores[0], scores[1], scores[2], scores[3]};
+    if (cloth > 0) {
+      const double* own = &scores[k_fitted_count + k_unknown_count * (cloth - 1)];
+      one = {blended_score(0, dew, own[0]), blended_score(1, film, own[1]), own[2], own[3]};
+    }
+    if (unknowns.is_of_head[r]) {
+      one[0] = dew;
+      one[1] = film;
+    }
+    out.push_back(one);
+  }
   return out;
 }
 
 JointScores drawn_joint_scores(const FoldUnknowns& unknowns, const std::string& head_key, std::uint32_t i) {
-  JointScores scores{SobolStream(head_key, 0).normal(i), SobolStream(head_key, 1).normal(i)};
-  for (const std::string& cloth : unknowns.cloth_keys) {
-    scores.push_back(SobolStream(cloth, 0).normal(i));
-    scores.push_back(SobolStream(cloth, 1).normal(i));
+  const std::string& wanted = unknowns.cloth_keys.front();
+  JointScores scores{SobolStream(head_key, 0).normal(i),
+                     SobolStream(head_key, 1).normal(i),
+                     SobolStream(wanted, 0).normal(i),
+                     SobolStream(wanted, 1).normal(i),
+                     SobolStream(head_key, k_head_rest_stream).normal(i),
+                     SobolStream(head_key, k_head_rest_stream + 1).normal(i)};
+  for (std::size_t c = 1; c < unknowns.cloth_keys.size(); ++c) {
+    const std::string& cloth = unknowns.cloth_keys[c];
+    for (const unsigned stream : {k_cloth_shift_stream, k_cloth_shift_stream + 1, 0U, 1U})
+      scores.push_back(SobolStream(cloth, stream).normal(i));
   }
   return scores;
 }

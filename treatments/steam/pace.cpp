@@ -97,10 +97,11 @@ class Ensemble {
     return limits;
   }
 
-  PassProblem reference_problem(std::size_t i, double pace) const {
-    LanePass pass = passes_[i];
+  static PassProblem reference_problem(const PaceProblem& problem, std::size_t i, double pace) {
+    const Ensemble ensemble(problem);
+    LanePass pass = ensemble.passes_[i];
     pass.pace_metres_per_second = pace;
-    return lane_problem(batch_, pass);
+    return lane_problem(ensemble.batch_, pass);
   }
 
   /// The first `count` samples at a planned pace, marched; shares come from the limits of all.
@@ -176,6 +177,7 @@ class Ensemble {
     batch_.start_activity = problem.start_activity;
     batch_.air = problem.air;
     batch_.passes = problem.passes;
+    batch_.gap_seconds = problem.gap_seconds;
     batch_.stop_below_celsius = k_no_more_dose_celsius;
     // Harm takes the dew temperature at its possible worst: the boiling point.
     const double hotter =
@@ -314,7 +316,7 @@ Result<std::vector<SampleLimits>> sample_limits(const PaceProblem& problem, Marc
 }
 
 PassProblem sample_pass(const PaceProblem& problem, int i, double pace_metres_per_second) {
-  return Ensemble::of(problem)->reference_problem(static_cast<std::size_t>(i), pace_metres_per_second);
+  return Ensemble::reference_problem(problem, static_cast<std::size_t>(i), pace_metres_per_second);
 }
 
 Result<PaceReport> find_pace(const PaceProblem& problem) {

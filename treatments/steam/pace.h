@@ -28,6 +28,10 @@ struct HarmLimits {
   double wetting_kilograms_per_m2 = 0.050;  ///< condensate with carried-over water; source: estimate
 };
 
+/// Pause to cool between passes over the same edge. Source: estimate: the next pass follows when half a metre
+/// of edge was passed at an inch per second.
+constexpr double k_gap_seconds = 20;
+
 struct PaceProblem {
   Calibration calibration;
   std::string cloth_key;  ///< head + covering of this edge
@@ -39,6 +43,7 @@ struct PaceProblem {
   double start_activity = 0.5;
   RoomAir air;
   int passes = 1;
+  double gap_seconds = k_gap_seconds;  ///< between them; of no effect for one pass
   double confidence = 0.95;
 };
 

@@ -77,5 +77,37 @@ TEST(PaceLaw, TheWindowsEndIsWhereItSays) {
   EXPECT_GT(report->planned->pace_metres_per_second, report->slowest_metres_per_second);
 }
 
+// What is left of the heat of the first pass helps the second: after a longer pause there is less of it.
+TEST(PaceLaw, ALongerPauseBetweenPassesCoolsMore) {
+  double fastest = 1, peak = 1000;
+  for (const double gap : {2.0, 20.0, 200.0}) {
+    PaceProblem twice = problem(0.9, 0.0015, 0.1);
+    twice.passes = 2;
+    twice.gap_seconds = gap;
+    const auto history = run_pass(sample_pass(twice, 0, 0.02), {.cells = 64});
+    ASSERT_TRUE(history) << history.error().message;
+    Series series;
+    fine_series(*history, history->celsius[0], 0.5, series);
+    EXPECT_LT(peak_of(series).celsius, peak - 0.5) << gap << " s";
+    peak = peak_of(series).celsius;
+    const auto report = find_pace(twice);
+    ASSERT_TRUE(report) << report.error().message;
+    EXPECT_LT(report->fastest_metres_per_second, 0.99 * fastest) << gap << " s";
+    fastest = report->fastest_metres_per_second;
+  }
+  EXPECT_EQ(PaceProblem{}.gap_seconds, k_gap_seconds);
+}
+
+// With one pass there is no pause to matter.
+TEST(PaceLaw, ThePauseIsOfNoEffectForOnePass) {
+  PaceProblem once = problem(0.9, 0.0015, 0.1);
+  const auto usual = find_pace(once);
+  once.gap_seconds = 300;
+  const auto later = find_pace(once);
+  ASSERT_TRUE(usual && later);
+  EXPECT_EQ(usual->fastest_metres_per_second, later->fastest_metres_per_second);
+  EXPECT_EQ(usual->slowest_metres_per_second, later->slowest_metres_per_second);
+}
+
 }  // namespace
 }  // namespace lastegg::steam

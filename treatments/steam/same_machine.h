@@ -23,4 +23,16 @@ constexpr double k_shared_boiler = 0.5;
 /// Checked: treatments/steam/same_machine_law_test.cpp
 DewBelief belief_from_machine(std::span<const Calibration> others);
 
+/// The same beside readings of the head itself: the middle moves, the spread stays the prior's. So a head
+/// that was tested is never known better for what another one showed. Source:  judgement Checked:
+/// treatments/steam/same_machine_law_test.cpp
+DewBelief belief_beside_own_test(std::span<const Calibration> others);
+
+/// The prior of a head and towel that nobody has tested, with what the machine's others say of its steam.
+/// Film, vapour efficiency and forced gas stay the prior's; with no belief it is prior_calibration(). Model:
+/// the belief holds for the head's own dew temperature; what a cloth shows of it keeps the prior's
+///          part of the cloth.
+/// Checked: treatments/steam/same_machine_law_test.cpp
+Calibration prior_of_machine(Calibration prior, const DewBelief& belief);
+
 }  // namespace lastegg::steam

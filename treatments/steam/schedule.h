@@ -19,6 +19,7 @@ struct Schedule {
 struct Schedules {
   Schedule skirt, cover, gap, air;
 };
+
 /// A row for passes that cover a place up to 2 s, 4 s, 8 s and so on, the last for all that are slower: no
 /// step may be much longer than the front takes through a cell, so slow passes need more of them.
 constexpr std::size_t k_schedule_rows = 6;
@@ -32,6 +33,7 @@ constexpr ScheduleRows k_usual_schedules{{
     {{4, 5, 3.5}, {3, 17, 2.0}, {4, 4, 2.5}, {4, 6, 2.2}},
     {{4, 6, 2.3}, {3, 27, 2.5}, {4, 4, 2.5}, {6, 5, 1.5}},
 }};
+
 /// While a slider moves.
 constexpr ScheduleRows k_preview_schedules{{
     {{2, 2, 2.6}, {2, 3, 2.9}, {4, 2, 3.0}, {7, 2, 2.1}},

@@ -49,6 +49,10 @@ double truncated_normal(double score, double mean, double spread, double least, 
 
 }  // namespace
 
+double blended_score(std::size_t k, double score, double rest) {
+  return std::sqrt(k_own_share[k]) * score + std::sqrt(1 - k_own_share[k]) * rest;
+}
+
 double boiling_celsius(double pressure_pascal) {
   return temperature_of_pressure(pressure_pascal);
 }

@@ -108,6 +108,7 @@ Result<double> log_fastest(const PaceProblem& problem, const Middle& middle, dou
   batch.start_activity = problem.start_activity;
   batch.air = problem.air;
   batch.passes = middle.passes;
+  batch.gap_seconds = problem.gap_seconds;
   batch.stop_below_celsius = 40;  // onset of mortality
   std::vector<LanePass> passes;
   std::vector<double> x(count);

@@ -94,6 +94,7 @@ steam::PassProblem middle_pass(const steam::PaceProblem& problem, double pace) {
   pass.start_activity = problem.start_activity;
   pass.air = problem.air;
   pass.passes = problem.passes;
+  pass.gap_seconds = problem.gap_seconds;
   if (problem.calibration.towel == steam::Towel::laid) pass.stack.push_back(steam::laid_towel());
   for (const steam::UncertainLayer& layer : problem.stack) pass.stack.push_back(layer.layer);
   return pass;
@@ -138,6 +139,15 @@ double gun_shows_celsius(double strip, double room, double strip_metres, const G
                       (1 - emissivity) * around;
   const double shown = (seen - (1 - gun.emissivity_setting) * around) / gun.emissivity_setting;
   return std::sqrt(std::sqrt(shown)) - k_zero_celsius_in_kelvin;
+}
+
+double surface_celsius(double shown, double room, double strip_metres, const Gun& gun, double emissivity) {
+  const double share = share_of_spot(strip_metres, gun.spot_metres);
+  const double around = fourth_power(room);
+  const double seen = gun.emissivity_setting * fourth_power(shown) + (1 - gun.emissivity_setting) * around;
+  const double strip =
+      (seen - (1 - share) * emissivity * around - (1 - emissivity) * around) / (share * emissivity);
+  return std::sqrt(std::sqrt(std::max(0.0, strip))) - k_zero_celsius_in_kelvin;
 }
 
 Result<std::vector<ExpectedReading>> expected_readings(steam::PassProblem pass,

@@ -82,6 +82,11 @@ double share_of_spot(double strip_metres, double spot_metres);
 double gun_shows_celsius(double strip_celsius, double room_celsius, double strip_metres, const Gun& gun,
                          double emissivity = k_emissivity);
 
+/// The strip behind what a gun shows: gun_shows_celsius() the other way round.
+/// Checked: treatments/touch/touch_law_test.cpp
+double surface_celsius(double shown_celsius, double room_celsius, double strip_metres, const Gun& gun,
+                       double emissivity = k_emissivity);
+
 /// What a palm says.
 enum class Palm { cold, warm, hot };
 

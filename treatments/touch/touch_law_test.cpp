@@ -28,6 +28,15 @@ TEST(TouchLaw, AGunOnAWideStripWithItsOwnEmissivityShowsTheSurface) {
     EXPECT_NEAR(gun_shows_celsius(celsius, 22, 0.1, gun), celsius, 1e-9);
 }
 
+TEST(TouchLaw, TheSurfaceBehindWhatAGunShowsIsFoundAgain) {
+  for (const Gun& gun : {Gun{0.02, 0.95}, Gun{0.05, 0.98}, Gun{0.05, 0.90}}) {
+    for (const double celsius : {15.0, 22.0, 48.0, 95.0}) {
+      const double shown = gun_shows_celsius(celsius, 22, 0.03, gun);
+      EXPECT_NEAR(surface_celsius(shown, 22, 0.03, gun), celsius, 1e-9);
+    }
+  }
+}
+
 TEST(TouchLaw, AWideSpotALowEmissivityAndTheRoomPullAReadingDown) {
   const double true_celsius = 80;
   const double wide = gun_shows_celsius(true_celsius, 22, 0.03, {0.02, 0.95});

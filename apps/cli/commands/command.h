@@ -28,8 +28,13 @@ void add_job(CLI::App& app, Action& action);
 void add_serve(CLI::App& app, Action& action);
 void add_foldtest(CLI::App& app, Action& action);
 void add_plan(CLI::App& app, Action& action);
+void add_method(CLI::App& app, Action& action);
+void add_visit(CLI::App& app, Action& action);
 void add_practice(CLI::App& app, Action& action);
 void add_demo(CLI::App& app, Action& action);
 void add_dose(CLI::App& app, Action& action);
+void add_follow_up(CLI::App& app, Action& action);
+void add_treated(CLI::App& app, Action& action);
+void add_report(CLI::App& app, Action& action);
 
 }  // namespace lastegg::cli

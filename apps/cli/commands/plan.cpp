@@ -9,11 +9,11 @@
 #include "apps/cli/commands/command.h"
 #include "apps/cli/commands/job_text.h"
 #include "apps/cli/files.h"
-#include "apps/cli/job_requests.h"
 #include "apps/store/durable_file.h"
 #include "apps/store/job_file.h"
 #include "engine/ask.h"
 #include "engine/document.h"
+#include "engine/job_requests.h"
 #include "job/record/fold.h"
 
 namespace lastegg::embedded {

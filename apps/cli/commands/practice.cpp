@@ -8,10 +8,10 @@
 
 #include "apps/cli/commands/command.h"
 #include "apps/cli/files.h"
-#include "apps/cli/job_requests.h"
 #include "apps/store/job_file.h"
 #include "engine/ask.h"
 #include "engine/document.h"
+#include "engine/job_requests.h"
 
 namespace lastegg::embedded {
 extern const std::string_view examples_demo_ndjson;

@@ -25,6 +25,7 @@ const k_places = [
     await goTo(page, 'plan', k_sofa, edges.find((edge) => edge.state !== 'waiting').id);
     await page.locator('article .answer').waitFor();
   }],
+  ['treat', async () => { await goTo(page, 'treat', k_sofa); await page.locator('[data-status] button:not([disabled])').first().waitFor({ timeout: 120000 }); }],
   ['record', async () => { await goTo(page, 'record'); await page.locator('[data-state-code]').waitFor(); }],
 ];
 
@@ -119,7 +120,7 @@ test('the drawing turns by keyboard, and an edge is chosen by tap and from the l
   await edge.click();
   const line = page.locator('.drawing polyline.edge').first();
   const points = (await line.getAttribute('points')).split(' ').map((pair) => pair.split(',').map(Number));
-  await page.evaluate(() => scrollTo(0, 0));
+  await page.locator('.drawing').evaluate((drawing) => drawing.scrollIntoView({ block: 'center' }));
   const box = await page.locator('.drawing svg[role=presentation]').boundingBox();
   const [p, q] = points;
   await page.mouse.click(box.x + (p[0] + q[0]) / 2, box.y + (p[1] + q[1]) / 2 + 6);

@@ -10,7 +10,7 @@ interface Waiting {
 export const k_cancelled = { kind: 'cancelled', message: 'no longer asked' } as const;
 const k_cache_size = 600;
 
-class Compute {
+export class Compute {
   private worker: Worker | null = null;
   private queue: Waiting[] = [];
   private running: Waiting | null = null;
@@ -110,3 +110,6 @@ class Compute {
 }
 
 export const compute = new Compute();
+
+/** A worker of its own for what a person waits for with a head in the hand: it never queues behind a plan. */
+export const prompt = new Compute();

@@ -459,7 +459,7 @@ export type FoldTestRequest = {
   /** The readings. [1 to 64 entries] */
   readings: {
     /** What was done; pass if left out, stationary if hold_seconds is given. */
-    kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+    kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
     /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
     pace_metres_per_second?: number | string;
     /** Way of the head. [metres] [more than 0, at most 10] */
@@ -511,8 +511,18 @@ export type FoldTestRequest = {
       /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
       sorption_scale_kilograms_per_m3?: number | string;
     }[];
-    /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
-    peak_celsius: number | string;
+    /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+    peak_celsius?: number | string;
+    /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+    gun_celsius?: number | string;
+    /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+    palm?: "cold" | "warm" | "hot";
+    /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+    seconds_after?: number | string;
+    /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+    spot_metres?: number | string;
+    /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+    emissivity_setting?: number;
   }[];
   /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
   pressure_pascal?: number | string;
@@ -536,9 +546,9 @@ export type FoldTestRequest = {
     pressure_pascal: number | string;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number | string;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
@@ -626,7 +636,7 @@ export type FoldTestRequest = {
     /** The readings. [1 to 64 entries] */
     readings: {
       /** What was done; pass if left out, stationary if hold_seconds is given. */
-      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
@@ -678,15 +688,25 @@ export type FoldTestRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
-      peak_celsius: number | string;
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
     pressure_pascal?: number | string;
     /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
     elevation_metres?: number | string;
   };
-  /** Tests of other heads of this machine. [1 to 8 entries] */
+  /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
   same_machine?: ({
     /** Whether readings stand behind it; false: the prior. */
     tested: boolean;
@@ -704,9 +724,9 @@ export type FoldTestRequest = {
     pressure_pascal: number | string;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number | string;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
@@ -794,7 +814,7 @@ export type FoldTestRequest = {
     /** The readings. [1 to 64 entries] */
     readings: {
       /** What was done; pass if left out, stationary if hold_seconds is given. */
-      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
@@ -846,8 +866,18 @@ export type FoldTestRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
-      peak_celsius: number | string;
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
     pressure_pascal?: number | string;
@@ -1001,12 +1031,12 @@ export type FoldTestAnswer = {
     /** From 0. */
     index: number;
     /** What was done. */
-    kind: "pass" | "stationary" | "coupon" | "under_real_edge";
+    kind: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
     /** Over the tip; 0 for a coupon. */
     layers: number;
-    /** As given. [celsius] */
+    /** As given; of a surface the one behind what a gun showed, or the nearest that a palm's word allows. [celsius] */
     measured_celsius: number;
-    /** What the model expects the probe to show. [celsius] */
+    /** What the model expects there. [celsius] */
     expected_celsius: number;
     /** (measured - expected) / error of this kind of reading. */
     standard_score: number;
@@ -1037,7 +1067,7 @@ export type FoldTestAnswer = {
     /** Whether it is worth the water. */
     code: "tells_most" | "little_to_gain";
     /** What to do. */
-    kind: "pass" | "stationary" | "coupon" | "under_real_edge";
+    kind: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
     /** Over the tip; 0 for a coupon. */
     layers: number;
     /** Pace. [metres per second] */
@@ -1053,7 +1083,7 @@ export type FoldTestAnswer = {
     /** Best first. */
     candidates: {
       /** What to do. */
-      kind: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** Over the tip. */
       layers: number;
       /** Pace. [metres per second] */
@@ -1124,9 +1154,9 @@ export type FoldTestAnswer = {
     pressure_pascal: number;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
@@ -1149,9 +1179,9 @@ export type FoldTestAnswer = {
     pressure_pascal: number;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
@@ -1277,7 +1307,7 @@ export type PaceRequest = {
     /** The readings. [1 to 64 entries] */
     readings: {
       /** What was done; pass if left out, stationary if hold_seconds is given. */
-      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
@@ -1329,13 +1359,201 @@ export type PaceRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
-      peak_celsius: number | string;
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
     pressure_pascal?: number | string;
     /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
     elevation_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
   } | {
     /** Name of the machine. */
     machine: string;
@@ -1420,7 +1638,7 @@ export type PaceRequest = {
     /** The readings. [1 to 64 entries] */
     readings: {
       /** What was done; pass if left out, stationary if hold_seconds is given. */
-      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
@@ -1472,13 +1690,201 @@ export type PaceRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
-      peak_celsius: number | string;
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
     pressure_pascal?: number | string;
     /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
     elevation_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
   }[];
   /** What fold tests found. */
   calibration?: {
@@ -1498,9 +1904,9 @@ export type PaceRequest = {
     pressure_pascal: number | string;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number | string;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
@@ -1521,14 +1927,14 @@ export type PaceRequest = {
     pressure_pascal: number | string;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number | string;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
   }[];
-  /** No test yet: what is usual. */
+  /** No test of this head and towel yet: what is usual, and what others of the machine say. */
   prior?: {
     /** Name of the machine. Default "machine". */
     machine?: string;
@@ -1538,6 +1944,184 @@ export type PaceRequest = {
     towel?: "none" | "wrapped" | "laid";
     /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
     length_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
   };
   /** Temperature of the item before. [celsius] [at least -20, at most 50] Default 20. */
   start_celsius?: number | string;
@@ -1600,11 +2184,13 @@ export type PaceRequest = {
     /** By a hidden-spot wetting test of this covering. [grams per m2] [at least 5, at most 500] */
     wetting_limit_grams_per_m2?: number | string;
   };
+  /** Pause to cool between repeat passes, where they are tried; 20 (an estimate) if left out. [seconds] [at least 0.1, at most 3600] */
+  gap_seconds?: number | string;
 };
 
 export type PaceAnswer = {
   /** What the pace stands on. */
-  basis: "fold_test" | "prior" | "head";
+  basis: "fold_test" | "same_machine" | "prior" | "head";
   /** At the recommended pace; without a window at the fastest harmless one. */
   verdict_at_recommended: "lethal" | "short" | "not_proven";
   /** Harm, apart from kill. */
@@ -1971,7 +2557,7 @@ export type AsTreatedRequest = {
     /** The readings. [1 to 64 entries] */
     readings: {
       /** What was done; pass if left out, stationary if hold_seconds is given. */
-      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
@@ -2023,13 +2609,201 @@ export type AsTreatedRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
-      peak_celsius: number | string;
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
     pressure_pascal?: number | string;
     /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
     elevation_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
   } | {
     /** Name of the machine. */
     machine: string;
@@ -2114,7 +2888,7 @@ export type AsTreatedRequest = {
     /** The readings. [1 to 64 entries] */
     readings: {
       /** What was done; pass if left out, stationary if hold_seconds is given. */
-      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
@@ -2166,13 +2940,201 @@ export type AsTreatedRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
-      peak_celsius: number | string;
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
     pressure_pascal?: number | string;
     /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
     elevation_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
   }[];
   /** What fold tests found. */
   calibration?: {
@@ -2192,9 +3154,9 @@ export type AsTreatedRequest = {
     pressure_pascal: number | string;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number | string;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
@@ -2215,14 +3177,14 @@ export type AsTreatedRequest = {
     pressure_pascal: number | string;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number | string;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
   }[];
-  /** No test yet: what is usual. */
+  /** No test of this head and towel yet: what is usual, and what others of the machine say. */
   prior?: {
     /** Name of the machine. Default "machine". */
     machine?: string;
@@ -2232,6 +3194,184 @@ export type AsTreatedRequest = {
     towel?: "none" | "wrapped" | "laid";
     /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
     length_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
   };
   /** Temperature of the item before. [celsius] [at least -20, at most 50] Default 20. */
   start_celsius?: number | string;
@@ -2345,7 +3485,7 @@ export type AsTreatedRequest = {
 
 export type AsTreatedAnswer = {
   /** What the verdict stands on. */
-  basis: "fold_test" | "prior" | "head";
+  basis: "fold_test" | "same_machine" | "prior" | "head";
   /** Of the edge: that of its worst stretch. */
   verdict: "lethal" | "short" | "not_proven";
   /** What decided. */
@@ -2985,6 +4125,204 @@ export type FurnitureAnswer = {
     /** Where it comes from. */
     source: string;
   }[];
+  /** The water-drop check. */
+  water_drop?: {
+    /** A drop of water on the face of the covering. */
+    face: "not_tried" | "soaks" | "beads";
+    /** The back of the covering, seen at a hem, a zip or under the dust cover. */
+    back: "not_seen" | "open" | "coated";
+    /** Kill is computed as if no vapour entered. */
+    shuts_vapour_out: boolean;
+    /** What the check says, and what else to look at. */
+    text: string;
+  };
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** What an inspection amounts to: how surely there are bed bugs, how many were counted, where the rest is expected, where to look next, what to beware of. */
+export type SurveyRequest = {
+  /** Rooms. [0 to 10000 entries] */
+  rooms?: {
+    /** Name in this request. */
+    id: string;
+  }[];
+  /** What was listed. [0 to 10000 entries] */
+  items: {
+    /** Name in this request. */
+    id: string;
+    /** Kind of item. */
+    kind: "mattress" | "floor_mattress" | "box_spring" | "slatted_frame" | "metal_frame" | "headboard_wood" | "headboard_upholstered" | "bunk_bed" | "cot" | "sofa_bed" | "futon" | "hospital_bed" | "sofa" | "sectional" | "armchair" | "recliner" | "desk_chair" | "dining_chair" | "ottoman" | "vehicle_seat" | "night_table" | "dresser" | "wardrobe" | "bookcase" | "desk" | "clutter" | "luggage" | "wheelchair" | "stroller" | "curtain" | "picture" | "baseboard" | "carpet_edge" | "door_frame" | "socket_plate" | "wall_joint";
+    /** Id of its room. */
+    room?: string;
+    /** Its middle, from the room's left wall. [metres] [at least -1000, at most 1000] */
+    x_metres?: number | string;
+    /** Its middle, from the room's far wall. [metres] [at least -1000, at most 1000] */
+    y_metres?: number | string;
+    /** Somebody sleeps or long sits on it. Default false. */
+    sleeps_here?: boolean;
+    /** How many edges it has. [at least 1, at most 10000] */
+    edges?: number;
+  }[];
+  /** Looks, in any order. [0 to 10000 entries] */
+  evidence?: {
+    /** Id of the item. */
+    item?: string;
+    /** Id of the room. */
+    room?: string;
+    /** Name of the edge; the whole place if left out. */
+    edge?: string;
+    /** Result of the look. */
+    look: "found" | "none_seen" | "not_accessible";
+    /** Live adults. [at least 0, at most 100000] Default 0. */
+    adults?: number;
+    /** Live nymphs. [at least 0, at most 100000] Default 0. */
+    nymphs?: number;
+    /** Eggs that look alive. [at least 0, at most 100000] Default 0. */
+    eggs?: number;
+    /** Cast skins. [at least 0, at most 100000] Default 0. */
+    cast_skins?: number;
+    /** Dark spots of droppings. Default false. */
+    spots?: boolean;
+    /** Dead bugs only. Default false. */
+    dead?: boolean;
+    /** How it was looked. Default "eye". */
+    how?: "eye" | "light_and_card" | "opened" | "trap" | "told";
+    /** True: surely a bed bug; false: unsure; left out: nobody said. */
+    certain?: boolean;
+  }[];
+  /** What traps held. [0 to 10000 entries] */
+  traps?: {
+    /** Id of the item above it. */
+    item?: string;
+    /** Id of the room. */
+    room?: string;
+    /** Adults. [at least 0, at most 100000] Default 0. */
+    adults?: number;
+    /** Nymphs. [at least 0, at most 100000] Default 0. */
+    nymphs?: number;
+    /** It was gone, moved or dusty, so it tells nothing. Default false. */
+    missing?: boolean;
+    /** True: surely bed bugs; false: unsure; left out: nobody said. */
+    certain?: boolean;
+  }[];
+  /** Who and what is at risk. [0 to 10000 entries] */
+  risks?: {
+    /** Name in this request. */
+    id: string;
+    /** Who or what. */
+    what: "infant" | "pregnant" | "frail" | "asthma" | "heat_sensitive" | "oxygen" | "pets" | "aquarium" | "medicines" | "pressurised_cans" | "ammunition" | "needles" | "smoke_detector" | "heat_detector" | "sprinkler" | "fuel_heater" | "loose_wiring" | "asbestos_or_lead" | "mould" | "weak_floor" | "other";
+    /** Id of the room. */
+    room?: string;
+    /** Id of the item. */
+    item?: string;
+    /** Said to be dealt with. Default false. */
+    settled?: boolean;
+    /** Role of who said so. */
+    settled_by?: string;
+  }[];
+  /** Whether bugs were fought here before. Default "not_known". */
+  treated_before?: "yes" | "no" | "not_known";
+};
+
+export type SurveyAnswer = {
+  /** Of the home. */
+  level: "confirmed" | "probable" | "old" | "suspected" | "none" | "not_looked";
+  /** Adults and nymphs counted by eye and in traps. */
+  live: number;
+  /** Eggs counted that look alive. */
+  eggs: number;
+  /** Class of the count. */
+  count_class: "none_counted" | "up_to_12" | "from_13_to_30" | "over_30";
+  /** Places were not looked at: there may be more. */
+  count_is_least: boolean;
+  /** Of the home's bugs: expected in parts that are not listed. */
+  unlisted_share: number;
+  /** In words. */
+  text: string;
+  /** As given. */
+  items: {
+    /** As given. */
+    id: string;
+    /** How surely. */
+    level: "confirmed" | "probable" | "old" | "suspected" | "none" | "not_looked";
+    /** Adults and nymphs counted. */
+    live: number;
+    /** Eggs counted that look alive. */
+    eggs: number;
+    /** False: somebody could not look at it. */
+    reached: boolean;
+    /** Of the home's bugs, before anything was seen. */
+    prior_share: number;
+    /** Of the home's bugs, expected now. */
+    share: number;
+    /** Standard deviation of that share. */
+    share_sd: number;
+    /** Chance that bugs in it would have been found so far. */
+    covered: number;
+    /** In words. */
+    text: string;
+  }[];
+  /** As given. */
+  rooms: {
+    /** As given. */
+    id: string;
+    /** How surely. */
+    level: "confirmed" | "probable" | "old" | "suspected" | "none" | "not_looked";
+    /** Adults and nymphs counted. */
+    live: number;
+    /** Eggs counted that look alive. */
+    eggs: number;
+  }[];
+  /** Where to look next, first first. */
+  next: {
+    /** The item. */
+    id: string;
+    /** From 1. */
+    rank: number;
+    /** Of the home's bugs: expected in it and not found so far. */
+    missed_share: number;
+    /** Why. */
+    code: "not_looked" | "not_accessible" | "unsure" | "signs" | "trap" | "part" | "by_eye" | "live";
+    /** How to look. */
+    how: "eye" | "light_and_card" | "opened" | "trap" | "told";
+    /** The reason in words. */
+    text: string;
+  }[];
+  /** Hard stops first. */
+  cautions: {
+    /** Of the risk, as given. */
+    id: string;
+    /** Word of the risk. */
+    what: string;
+    /** How far it reaches. */
+    stop: "hard" | "caution";
+    /** Dealt with, a hard stop by the word of a role that decides; it is still shown. */
+    settled: boolean;
+    /** Roles whose word settles it. */
+    settled_by: string[];
+    /** Where, if given. */
+    room?: string;
+    /** Where, if given. */
+    item?: string;
+    /** What to know. */
+    text: string;
+    /** Who decides. */
+    who_decides: string;
+    /** Where the fact comes from. */
+    source: string;
+    /** Measured, handbook, practice, estimate, from memory. */
+    quality: string;
+  }[];
   /** Version of the engine that answered. */
   engine: string;
   /** Data files that the answer rests on. */
@@ -3106,7 +4444,7 @@ export type PlanRequest = {
     /** The readings. [1 to 64 entries] */
     readings: {
       /** What was done; pass if left out, stationary if hold_seconds is given. */
-      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
@@ -3158,13 +4496,201 @@ export type PlanRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
-      peak_celsius: number | string;
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
     pressure_pascal?: number | string;
     /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
     elevation_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
   } | {
     /** Name of the machine. */
     machine: string;
@@ -3249,7 +4775,7 @@ export type PlanRequest = {
     /** The readings. [1 to 64 entries] */
     readings: {
       /** What was done; pass if left out, stationary if hold_seconds is given. */
-      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
       pace_metres_per_second?: number | string;
       /** Way of the head. [metres] [more than 0, at most 10] */
@@ -3301,13 +4827,201 @@ export type PlanRequest = {
         /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
         sorption_scale_kilograms_per_m3?: number | string;
       }[];
-      /** Highest reading; of a stationary one the steady value. [celsius] [at least -20, at most 120] */
-      peak_celsius: number | string;
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
     }[];
     /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
     pressure_pascal?: number | string;
     /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
     elevation_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
   }[];
   /** What fold tests found. */
   calibration?: {
@@ -3327,9 +5041,9 @@ export type PlanRequest = {
     pressure_pascal: number | string;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number | string;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
@@ -3350,14 +5064,14 @@ export type PlanRequest = {
     pressure_pascal: number | string;
     /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
     tested_depth_metres?: number | string;
-    /** Most probable scores. [4 entries] */
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
     mode: number[];
-    /** Lower triangle of the Laplace map. [4 entries] */
+    /** Lower triangle of the Laplace map. [6 entries] */
     factor: number[][];
     /** Of the samples, sum 1. [16 to 4096 entries] */
     weights: number[];
   }[];
-  /** No test yet: what is usual. */
+  /** No test of this head and towel yet: what is usual, and what others of the machine say. */
   prior?: {
     /** Name of the machine. Default "machine". */
     machine?: string;
@@ -3367,6 +5081,184 @@ export type PlanRequest = {
     towel?: "none" | "wrapped" | "laid";
     /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
     length_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
   };
   /** Temperature of the item before. [celsius] [at least -20, at most 50] Default 20. */
   start_celsius?: number | string;
@@ -3484,6 +5376,262 @@ export type PlanRequest = {
     /** What was seen. */
     what: "signs" | "live";
   }[];
+  /** Paces that were asked for already; the others are computed. [0 to 1000 entries] */
+  known_paces?: {
+    /** `treat` of an edge. */
+    treat: unknown;
+    /** Answer of the question pace for it, by the same fold test or prior. */
+    pace: {
+      /** What the pace stands on. */
+      basis: "fold_test" | "same_machine" | "prior" | "head";
+      /** At the recommended pace; without a window at the fastest harmless one. */
+      verdict_at_recommended: "lethal" | "short" | "not_proven";
+      /** Harm, apart from kill. */
+      harm_at_recommended: "none" | "scorch" | "soak" | "barred" | "unknown";
+      /** Slowest and fastest. [2 entries] */
+      window_metres_per_second: (number | string)[] | null;
+      /** The pace to plan. [metres per second] */
+      recommended_metres_per_second: number | string | null;
+      /** How. */
+      style: "glide" | "place_hold_move" | null;
+      /** For place_hold_move. [seconds] */
+      hold_seconds?: number | string;
+      /** For place_hold_move. [metres] */
+      move_metres?: number | string;
+      /** Passes one after the other. */
+      passes: number;
+      /** Towel. */
+      towel: "none" | "wrapped" | "laid";
+      /** The two limits. */
+      limited_by: {
+        /** What forbids slower. */
+        low: "soak" | "scorch" | "steady_hand" | null;
+        /** What forbids faster. */
+        high: "egg" | "mobile" | null;
+      };
+      /** Why there is no window, or what limits it. */
+      reason: {
+        /** Short name for programs. */
+        code: string;
+        /** A sentence for people. */
+        text: string;
+      } | null;
+      /** The shape of the edge; absent where the layers were given. */
+      shape?: {
+        /** How the edge is modelled. */
+        family: "flat_stack" | "fold" | "cylinder" | "crack" | "void" | "none";
+        /** The place is at least as warm as computed; never proof of too cold. */
+        bound: boolean;
+        /** In words. */
+        text: string;
+        /** Places of such an edge that the figure says nothing about. */
+        not_covered: string | null;
+      };
+      /** Alternatives, looked at with a smaller ensemble, when there is no window. */
+      tried: {
+        /** Towel. */
+        towel: "none" | "wrapped" | "laid";
+        /** Passes. */
+        passes: number;
+        /** Slowest and fastest. [2 entries] */
+        window_metres_per_second: (number | string)[] | null;
+        /** What was tried. */
+        text: string;
+      }[];
+      /** Of the hardest stage, at most 0.99. */
+      kill_probability_at_recommended: number | null;
+      /** Contact and escape included. */
+      kill_by_stage: {
+        /** Probability, printed at most as 0.99. */
+        egg: number;
+        /** Probability, printed at most as 0.99. */
+        nymph: number;
+        /** Probability, printed at most as 0.99. */
+        adult: number;
+      } | null;
+      /** Shown apart. */
+      engorged_adult: {
+        /** Probability, printed at most as 0.99. */
+        kill_probability: number;
+        /** What follows. */
+        text: string;
+      } | null;
+      /** Water left at the recommended pace. */
+      condensate_grams_per_m2: {
+        /** Half. [grams per m2] */
+        p50: number | string;
+        /** 95 %. [grams per m2] */
+        p95: number | string;
+      } | null;
+      /** The middle case before a fan, and a wet case in still air; no liquid wicks to the surface. [2 entries] */
+      dry_minutes: (number | string)[] | null;
+      /** What follows the pass. */
+      after: {
+        /** After the steam until nothing near the surface is hotter than 48 C, in the hottest of the likely cases; null: longer than a quarter of an hour. [seconds] */
+        bare_hand_seconds: number | string | null;
+        /** The surface behind the head. */
+        surface_after_celsius: {
+          /** After the steam. [seconds] */
+          seconds_after: number | string;
+          /** Of the surface, middle case. [celsius] */
+          celsius: number | string;
+        }[];
+        /** Until dry before a fan, middle case. [minutes] */
+        dry_minutes_fan: number | string | null;
+        /** Until dry in still air, middle case. [minutes] */
+        dry_minutes_still: number | string | null;
+        /** It may stay wet for longer than a day in still air. */
+        mould_caution: boolean;
+        /** In words. */
+        text: string;
+      } | null;
+      /** What the surface bears, and where that is written. */
+      finish: {
+        /** Covering or finish. */
+        title: string;
+        /** What follows for steaming. */
+        action: "allow" | "short_dwell" | "avoid" | "stop" | "hidden_test" | "ask";
+        /** What a trial on a hidden spot of this covering or finish showed. */
+        hidden_spot: "not_tried" | "unharmed" | "marked";
+        /** What its surface bears. [celsius] */
+        surface_celsius: number | string | null;
+        /** Above that. [seconds] */
+        seconds_allowed: number | string;
+        /** What this rests on, the decisive one first. */
+        limits: {
+          /** Key of the damage limits. */
+          key: string;
+          /** What is harmed. */
+          title: string;
+          /** From which temperature. [celsius] */
+          limit_celsius: number | string | null;
+          /** Under which condition; may be empty. */
+          when: string;
+          /** How. */
+          effect: string;
+          /** Key of the bibliography. */
+          source: string;
+          /** Where in it. */
+          locator: string;
+          /** How good the number is: measured, handbook, practice, estimate, from memory. */
+          quality: string;
+        }[];
+        /** In words. */
+        text: string;
+      };
+      /** The water-drop check. */
+      water_drop: {
+        /** A drop of water on the face of the covering. */
+        face: "not_tried" | "soaks" | "beads";
+        /** The back of the covering, seen at a hem, a zip or under the dust cover. */
+        back: "not_seen" | "open" | "coated";
+        /** Kill is computed as if no vapour entered. */
+        shuts_vapour_out: boolean;
+        /** What the check says, and what else to look at. */
+        text: string;
+      };
+      /** Where the eggs are. */
+      target_depth_metres: {
+        /** Median of where eggs may sit. [metres] */
+        p50: number | string;
+        /** Target. [metres] */
+        p90: number | string;
+      } | null;
+      /** When the target lies deeper than 1.5 times what was tested in this covering. */
+      beyond_test?: {
+        /** Deepest tip of the readings. [metres] */
+        tested_depth_metres: number | string;
+        /** In words. */
+        text: string;
+      };
+      /** Samples that the weights leave. */
+      effective_samples: number;
+      /** Size of the ensemble. */
+      samples: number;
+      /** Over pace. */
+      curve: {
+        /** Planned pace. [metres per second] */
+        pace_metres_per_second: number | string;
+        /** Weight that kills. */
+        lethal_share: number;
+        /** Weight that does no harm. */
+        harmless_share: number;
+        /** Peak where the eggs are. */
+        target_celsius_quantiles: {
+          /** 5 % of the weight lies below. [celsius] */
+          p05: number | string;
+          /** 25 % of the weight lies below. [celsius] */
+          p25: number | string;
+          /** Half of the weight lies below. [celsius] */
+          p50: number | string;
+          /** 75 % of the weight lies below. [celsius] */
+          p75: number | string;
+          /** 95 % of the weight lies below. [celsius] */
+          p95: number | string;
+        };
+        /** Water left by the pass. */
+        condensate_grams_per_m2: {
+          /** 5 % of the weight lies below. [grams per m2] */
+          p05: number | string;
+          /** 25 % of the weight lies below. [grams per m2] */
+          p25: number | string;
+          /** Half of the weight lies below. [grams per m2] */
+          p50: number | string;
+          /** 75 % of the weight lies below. [grams per m2] */
+          p75: number | string;
+          /** 95 % of the weight lies below. [grams per m2] */
+          p95: number | string;
+        };
+      }[];
+      /** The median case at the recommended pace (else one inch per second), as a request of the question pass; its depths are for the asker to choose. */
+      middle_case: unknown;
+      /** For orientation: what the customary pace would do (common practice). */
+      one_inch_per_second: {
+        /** Peak where the eggs are. */
+        target_celsius: {
+          /** 5 % of the weight lies below. [celsius] */
+          p05: number | string;
+          /** 25 % of the weight lies below. [celsius] */
+          p25: number | string;
+          /** Half of the weight lies below. [celsius] */
+          p50: number | string;
+          /** 75 % of the weight lies below. [celsius] */
+          p75: number | string;
+          /** 95 % of the weight lies below. [celsius] */
+          p95: number | string;
+        };
+        /** Weight that kills. */
+        lethal_share: number;
+        /** Median. [grams per m2] */
+        condensate_grams_per_m2: number | string;
+        /** In words. */
+        text: string;
+      } | null;
+      /** What holds the heat back, and what is least known, in words. */
+      explanation: string | null;
+      /** First-order sensitivity of the fastest pace, largest first; unknowns that a fold test has tied together share theirs. */
+      what_matters: {
+        /** Unknown. */
+        what: "steam_temperature" | "exchange" | "cloth_vapour" | "forced_flow" | "layers" | "hand";
+        /** Of the variance of the fastest pace. */
+        share: number;
+        /** In words. */
+        text: string;
+        /** What would tell. */
+        remedy: string;
+      }[];
+      /** What would make it faster. */
+      levers: {
+        /** What is changed. */
+        lever: "longer_head" | "second_pass" | "hotter_steam" | "better_exchange" | "opener_cloth" | "stronger_push" | "conducting_layers";
+        /** Fastest pace of the middle case with it over that without. */
+        factor: number;
+        /** In words. */
+        text: string;
+      }[];
+      [key: string]: unknown;
+    };
+  }[];
   /** Time left for steaming. [minutes] [at least 0, at most 1440] */
   minutes_left?: number | string;
 };
@@ -3528,7 +5676,7 @@ export type PlanAnswer = {
   /** The different answers; edges alike share one. */
   paces: {
     /** What the pace stands on. */
-    basis: "fold_test" | "prior" | "head";
+    basis: "fold_test" | "same_machine" | "prior" | "head";
     /** At the recommended pace; without a window at the fastest harmless one. */
     verdict_at_recommended: "lethal" | "short" | "not_proven";
     /** Harm, apart from kill. */
@@ -3824,6 +5972,769 @@ export type PlanAnswer = {
   }[];
 };
 
+/** Every method for every item: allowed, to be checked first, to be agreed or barred, with reasons and cost. */
+export type MethodRequest = {
+  /** Items of the home. [1 to 100 entries] */
+  items: {
+    /** Name by which risks and consents speak of it. */
+    id?: string;
+    /** Kind of item. */
+    item: "mattress" | "floor_mattress" | "box_spring" | "slatted_frame" | "metal_frame" | "headboard_wood" | "headboard_upholstered" | "bunk_bed" | "cot" | "sofa_bed" | "futon" | "hospital_bed" | "sofa" | "sectional" | "armchair" | "recliner" | "desk_chair" | "dining_chair" | "ottoman" | "vehicle_seat" | "night_table" | "dresser" | "wardrobe" | "bookcase" | "desk" | "clutter" | "luggage" | "wheelchair" | "stroller" | "curtain" | "picture" | "baseboard" | "carpet_edge" | "door_frame" | "socket_plate" | "wall_joint";
+    /** What people call it. */
+    title?: string;
+    /** Name of its room. */
+    room?: string;
+    /** A covering of the question furniture; what is usual if left out. */
+    covering?: string;
+    /** Finish of its wood or metal, or a key of the damage limits. */
+    finish?: string;
+    /** What a trial on a hidden spot of this covering or finish showed. Default "not_tried". */
+    hidden_spot?: "not_tried" | "unharmed" | "marked";
+    /** For which the steaming head was held still on a hidden spot, which then dried without a mark. [seconds] [at least 1, at most 120] */
+    hidden_spot_seconds?: number | string;
+    /** What an inspection found. Default "none". */
+    seen?: "none" | "signs" | "live";
+    /** What the piece is like, in place of what is usual. [0 to 40 entries] */
+    traits?: string[];
+    /** What the question plan found. */
+    steam?: {
+      /** Edges of the item. [at least 0, at most 10000] */
+      edges: number;
+      /** Of them with a pace. [at least 0] */
+      edges_with_pace: number;
+      /** Of steaming. [minutes] [at least 0] */
+      minutes: number | string;
+      /** Of the other edges. [metres] [at least 0] Default 0. */
+      length_without_pace_metres?: number | string;
+      /** Of an egg at the weakest edge with a pace. [at least 0, at most 1] */
+      kill_probability?: number;
+    };
+    /** What a person decided. */
+    chosen?: {
+      /** Method that a person chose. */
+      method: string;
+      /** Why. */
+      reason?: string;
+    };
+  }[];
+  /** What there is. [0 to 20 entries] Default ["vacuum","steamer","cover","leg_traps"]. */
+  equipment?: ("vacuum" | "steamer" | "chamber" | "dryer" | "washer" | "freezer" | "room_heaters" | "cover" | "leg_traps")[];
+  /** Of the steamer. [watts] [at least 200, at most 12000] */
+  steamer_watts?: number | string;
+  /** Risks of the record. [0 to 400 entries] */
+  risks?: {
+    /** A word of the record's kind risk/1, such as pets. */
+    what: string;
+    /** Dealt with. Default false. */
+    settled?: boolean;
+    /** Role of who decided or approved. */
+    settled_by?: string;
+    /** Name of the item; of the room or home if left out. */
+    item?: string;
+    /** Name of the room. */
+    room?: string;
+  }[];
+  /** Consents of the record. [0 to 400 entries] */
+  consents?: {
+    /** A word of the record's kind consent/1. */
+    to: string;
+    /** The answer. */
+    answer: "given" | "refused" | "not_asked";
+    /** Name of the item; of the room or home if left out. */
+    item?: string;
+    /** Name of the room. */
+    room?: string;
+  }[];
+  /** What was tried before. [0 to 100 entries] */
+  prior_treatments?: string[];
+};
+
+export type MethodAnswer = {
+  /** Items as given. */
+  items: {
+    /** As given; empty: none. */
+    id: string;
+    /** Of the item. */
+    title: string;
+    /** Its kind. */
+    item: string;
+    /** Its traits. */
+    traits: string[];
+    /** What it gets. */
+    method: "vacuum" | "steam" | "hot_chamber" | "dryer" | "wash" | "freezer" | "hot_room" | "encase" | "isolate" | "discard" | null;
+    /** Every method, the vacuum first. */
+    methods: {
+      /** The method. */
+      method: "vacuum" | "steam" | "hot_chamber" | "dryer" | "wash" | "freezer" | "hot_room" | "encase" | "isolate" | "discard";
+      /** Its name. */
+      title: string;
+      /** What it does. */
+      text: string;
+      /** What it is for. */
+      role: "first" | "kill" | "contain" | "remove";
+      /** Whether it may be used. */
+      standing: "allowed" | "needs_check" | "needs_consent" | "barred";
+      /** From 1. */
+      rank: number;
+      /** What stands against it, the gravest first. */
+      reasons: {
+        /** What it is, for programs. */
+        code: string;
+        /** In words. */
+        text: string;
+        /** Key of the bibliography, or how it was judged. */
+        source: string;
+        /** Where in it. */
+        locator: string;
+        /** Measured, handbook, practice, estimate, from memory. */
+        quality: string;
+        /** Whether it may be used. */
+        standing: "allowed" | "needs_check" | "needs_consent" | "barred";
+        /** Why it matters. */
+        grounds: "hazard" | "damage" | "practical";
+      }[];
+      /** Of an egg, as computed; null: not computed. */
+      kill_probability: number | null;
+      /** Reaches every place of the item, as far as is known. */
+      whole: boolean;
+      /** Steam by the practice of the trade alone. */
+      unproven: boolean;
+      /** What is known of it. */
+      evidence: {
+        /** All, egg, nymph or adult. */
+        stage: string;
+        /** In words. */
+        text: string;
+        /** At which. [celsius] */
+        celsius: number | null;
+        /** For how long. [minutes] */
+        minutes: number | null;
+        /** Key of the bibliography or of the data file. */
+        source: string;
+        /** Where in it. */
+        locator: string;
+        /** Measured, handbook, practice, estimate, from memory. */
+        quality: string;
+      }[];
+      /** Of one person. [minutes] */
+      hands_minutes: number;
+      /** From start to end. [minutes] */
+      clock_minutes: number;
+      /** Electric, in joules. */
+      energy_joules: number;
+      /** How wet the thing gets. */
+      wetting: "none" | "damp" | "wet";
+      /** What it may do to the thing. */
+      harm: string;
+      /** Whether a person may choose it: all but what could hurt someone or cannot be done. */
+      may_be_chosen: boolean;
+    }[];
+    /** What a person decided, and what it costs. */
+    override: {
+      /** As chosen. */
+      method: string;
+      /** As given; empty: none. */
+      reason: string;
+      /** Whether it was taken. */
+      taken: boolean;
+      /** Why not. */
+      code: "taken" | "not_known" | "hazard" | "not_possible";
+      /** What was offered first. */
+      instead_of: "vacuum" | "steam" | "hot_chamber" | "dryer" | "wash" | "freezer" | "hot_room" | "encase" | "isolate" | "discard" | null;
+      /** Against what was offered first; may be negative. [minutes] */
+      extra_hands_minutes: number;
+      /** Against what was offered first; null: not computed. */
+      kill_probability_lost: number | null;
+      /** What the choice costs. */
+      text: string;
+    } | null;
+    /** One sentence. */
+    text: string;
+  }[];
+  /** On dusts and sprays. */
+  recorded_only: string;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** The timetable of a visit: who does what when and why it waits, can they sleep in it tonight, what matters most in the minutes left, load of the circuits, water, and a quote. */
+export type VisitRequest = {
+  /** People who work. [at least 1, at most 4] Default 1. */
+  crew?: number;
+  /** Time there is. [minutes] [at least 1, at most 1440] */
+  minutes?: number | string;
+  /** In the order of steaming. [1 to 100 entries] */
+  items: {
+    /** Name of the item. */
+    id?: string;
+    /** What people call it. */
+    title: string;
+    /** Its room. Default "". */
+    room?: string;
+    /** A word of the question method; nothing is done if left out. */
+    method?: string;
+    /** Somebody sleeps in it, or it carries the bed. Default false. */
+    bed?: boolean;
+    /** Two people turn it over. Default false. */
+    turns?: boolean;
+    /** It is taken apart, cushions or slats. Default false. */
+    dismantles?: boolean;
+    /** It has legs that go into leg traps. Default false. */
+    legs?: boolean;
+    /** A cover goes on afterwards. Default false. */
+    encased?: boolean;
+    /** It has a dust cover underneath. Default false. */
+    dust_cover?: boolean;
+    /** The client lets it be opened. Default false. */
+    dust_cover_consent?: boolean;
+    /** The client lets it be taken apart. Default true. */
+    dismantle_consent?: boolean;
+    /** Of other methods. [minutes] [at least 0, at most 1440] Default 0. */
+    hands_minutes?: number | string;
+    /** Of other methods. [minutes] [at least 0, at most 20160] Default 0. */
+    clock_minutes?: number | string;
+    /** From the question plan. */
+    steam?: {
+      /** Of steaming on edges in sight. [minutes] [at least 0, at most 1440] Default 0. */
+      minutes?: number | string;
+      /** How many they are. [at least 0, at most 10000] Default 0. */
+      edges?: number;
+      /** On edges that show only when it is turned or opened. [minutes] [at least 0, at most 1440] Default 0. */
+      hidden_minutes?: number | string;
+      /** How many they are. [at least 0, at most 10000] Default 0. */
+      hidden_edges?: number;
+      /** Edges that steam cannot treat. [at least 0] Default 0. */
+      edges_without_pace?: number;
+    };
+    /** Low, high. [2 entries] */
+    dry_minutes?: (number | string)[];
+  }[];
+  /** Steamers, all alike. [at least 0, at most 4] Default 1. */
+  machines?: number;
+  /** The steamer, as the question boiler takes it; without tank and water its pauses are not known. */
+  steamer?: {
+    /** Kind of tank. */
+    tank?: "continuous" | "pressurised" | "kettle";
+    /** Electric power. [watts] [at least 200, at most 12000] */
+    power_watts: number | string;
+    /** Full tank or reservoir (one litre is one kilogram). [kilograms] [at least 0.1, at most 50] */
+    water_kilograms?: number | string;
+    /** Working pressure above the room; a kettle has none. [pascal] [at least 0, at most 1200000] Default 300000. */
+    gauge_pascal?: number | string;
+    /** The machine on a scale before and after some minutes of steady steam. */
+    weighing?: {
+      /** Machine before. [kilograms] [at least 0, at most 200] */
+      before_kilograms: number | string;
+      /** Machine after. [kilograms] [at least 0, at most 200] */
+      after_kilograms: number | string;
+      /** Of steam between. [minutes] [more than 0, at most 60] */
+      minutes: number | string;
+    };
+    /** Steam while the trigger is pulled, if known. [grams per second] [at least 0.01, at most 5] */
+    supply_grams_per_second?: number | string;
+    /** Share of the working time with the trigger pulled. [at least 0.05, at most 1] Default 0.7. */
+    trigger_share?: number;
+    /** Water from the tap. [celsius] [at least 1, at most 60] Default 15. */
+    cold_water_celsius?: number | string;
+    /** Of the room. [celsius] [at least -10, at most 50] Default 20. */
+    room_celsius?: number | string;
+    /** Before opening, by the maker; counts if longer than what is computed. [minutes] [at least 0, at most 360] */
+    cooling_minutes?: number | string;
+    /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal?: number | string;
+    /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+    elevation_metres?: number | string;
+  };
+  /** Vacuum cleaners. [at least 0, at most 4] Default 1. */
+  vacuums?: number;
+  /** Of one. [watts] [at least 100, at most 5000] */
+  vacuum_watts?: number | string;
+  /** Of the heater of a tent. [watts] [at least 200, at most 12000] Default 1500. */
+  heater_watts?: number | string;
+  /** Dryers that may be used. [at least 0, at most 10] Default 1. */
+  dryers?: number;
+  /** Laundry. [0 to 40 entries] Default []. */
+  loads?: {
+    /** What it is. */
+    title: string;
+    /** Where it comes from. Default "". */
+    room?: string;
+    /** Of the drum. [minutes] [at least 5, at most 600] Default 40. */
+    minutes?: number | string;
+    /** The bed waits for it. Default false. */
+    bedding?: boolean;
+  }[];
+  /** Circuits of the home. [0 to 40 entries] Default []. */
+  circuits?: {
+    /** What people call it. */
+    title: string;
+    /** Its room. Default "". */
+    room?: string;
+    /** Nominal. [volts] [at least 90, at most 500] Default 120. */
+    volts?: number | string;
+    /** Of the breaker. [amperes] [at least 1, at most 200] */
+    breaker_amperes: number | string;
+    /** Of what else runs. [watts] [at least 0, at most 50000] Default 0. */
+    other_load_watts?: number | string;
+  }[];
+  /** The crew stays until the bed is dry, covered and put back; else the people of the home do that. Default true. */
+  waits_for_bed?: boolean;
+  /** Time left for steaming. [minutes] [at least 0, at most 1440] */
+  minutes_left?: number | string;
+  /** Edges with a pace, for minutes_left. [0 to 4000 entries] */
+  edges?: {
+    /** Title of its item. */
+    item: string;
+    /** Of its item. */
+    item_id?: string;
+    /** Of the edge. */
+    id?: string;
+    /** Name of the edge. */
+    title: string;
+    /** Of steaming. [seconds] [more than 0, at most 86400] */
+    seconds: number | string;
+    /** Of all bugs, from the question plan. [at least 0, at most 1] */
+    bug_share: number;
+    /** From the question plan. [at least 0] */
+    killed_share_per_minute: number;
+  }[];
+  /** What the firm asks. */
+  rates?: {
+    /** ISO 4217, such as USD. */
+    currency: string;
+    /** For coming at all. [at least 0, at most 1000000] Default 0. */
+    per_visit?: number;
+    /** For an hour of one person. [at least 0, at most 1000000] Default 0. */
+    per_hour?: number;
+  };
+};
+
+export type VisitAnswer = {
+  /** From coming to going. */
+  minutes: number;
+  /** If all goes quickly, slowly. [2 entries] */
+  range_minutes: number[];
+  /** No timetable of these tasks is shorter. */
+  shortest_possible_minutes: number;
+  /** Within the minutes there are; null: not given. */
+  fits: boolean | null;
+  /** By their begin. */
+  tasks: {
+    /** Arrive, start_check, heat_up, strip, carry_load, load, fold_load, vacuum, dismantle, steam, turn, open_cover, steam_hidden, chamber_setting, hold, chamber_clearing, bag, discard, dry, encase, isolate, put_back, hand_over. */
+    kind: string;
+    /** Item, load or room; empty: the whole visit. */
+    subject: string;
+    /** Item, from 0; null: none. */
+    item_index: number | null;
+    /** From the start. */
+    from_minutes: number;
+    /** How long. */
+    minutes: number;
+    /** From the start. */
+    to_minutes: number;
+    /** How many it takes. */
+    people: number;
+    /** Who. */
+    who: number[];
+    /** Steamer, vacuum, dryer, heater; empty: none. */
+    device: string;
+    /** Circuit it is plugged into; null: none or not known. */
+    circuit_index: number | null;
+    /** That it draws there. [amperes] */
+    amperes: number;
+    /** Plugged in in another room: a heavy cord, and nobody trips. */
+    cord_from_other_room: boolean;
+    /** Tasks that end before it. */
+    after: number[];
+    /** May outlast the visit, such as drying. */
+    tail: boolean;
+    /** Why it begins no earlier. */
+    waits: {
+      /** Why it begins no earlier. */
+      code: "none" | "after" | "people" | "machine" | "vacuum" | "dryer" | "circuit";
+      /** Index in `tasks`; null: none. */
+      task: number | null;
+    };
+    /** In words. */
+    text: string;
+  }[];
+  /** People, steamers, vacuums, dryers, then amperes of the circuits. */
+  resources: {
+    /** What is shared. */
+    name: string;
+    /** How much there is. */
+    capacity: number;
+    /** Most that is used at once. */
+    peak: number;
+  }[];
+  /** What is not done, and why. */
+  left_out: {
+    /** Why. */
+    code: "no_second_person" | "no_consent" | "no_circuit" | "other_visit" | "no_method" | "no_machine" | "no_vacuum" | "no_dryer";
+    /** Title of the item. */
+    item: string;
+    /** Kind of task. */
+    task: string;
+    /** In words. */
+    text: string;
+  }[];
+  /** Can they sleep in it tonight. */
+  sleep: {
+    /** Can they sleep in it tonight. */
+    verdict: "yes" | "no" | "not_proven" | "no_bed";
+    /** From the start, when the bed is back; null: not by this visit. [minutes] */
+    ready_minutes: number | null;
+    /** What is missing or not known. */
+    missing: {
+      /** What. */
+      code: string;
+      /** Where. */
+      item: string;
+      /** In words. */
+      text: string;
+    }[];
+    /** In words. */
+    text: string;
+  };
+  /** What matters most in the minutes left. */
+  in_minutes_left: {
+    /** As given. [minutes] */
+    minutes: number;
+    /** By the edges chosen. [minutes] */
+    minutes_used: number;
+    /** Most per minute first. */
+    edges: number[];
+    /** Of all bugs on the edges, expected on these. */
+    bug_share: number;
+    /** In words. */
+    text: string;
+  } | null;
+  /** Electrical load. */
+  load: {
+    /** Whether the circuits carry the visit. */
+    verdict: "within" | "refused" | "not_proven";
+    /** As given. */
+    circuits: {
+      /** Of the circuit. */
+      title: string;
+      /** Most that the visit draws. [amperes] */
+      peak_amperes: number;
+      /** 80 % of its breaker less what runs already. [amperes] */
+      allowed_amperes: number;
+      /** Of its breaker. [amperes] */
+      breaker_amperes: number;
+    }[];
+    /** Refusals. */
+    refused: {
+      /** What could not be plugged in for. */
+      item: string;
+      /** Kind of task. */
+      task: string;
+      /** It needs. [amperes] */
+      amperes: number;
+      /** Most that any circuit has. [amperes] */
+      allowed_amperes: number;
+      /** In words. */
+      text: string;
+    }[];
+    /** Of the 80 %. */
+    source: string;
+  };
+  /** Water and energy. */
+  water: {
+    /** Of the head on edges. [minutes] */
+    steam_minutes: number;
+    /** Times at the tap; null: not known. */
+    refills: number | null;
+    /** That leaves as steam; null: not known. [kilograms] */
+    water_kilograms: number | null;
+    /** That the boiler makes wait; null: not known. [minutes] */
+    waiting_minutes: number | null;
+    /** Of steamer, vacuum and heater, in joules. */
+    energy_joules: number;
+    /** In words. */
+    text: string;
+  };
+  /** What it costs. */
+  quote: {
+    /** As given. */
+    currency: string;
+    /** If all goes quickly. */
+    low: number;
+    /** To be quoted. */
+    likely: number;
+    /** If all goes slowly. */
+    high: number;
+    /** Likely minutes times crew, in hours. */
+    person_hours: number;
+    /** In words. */
+    text: string;
+  } | null;
+  /** In words. */
+  text: string;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** What the people of the home do before, on the day and after, and what the firm looks after. */
+export type PreparationRequest = {
+  /** Items with their methods. [0 to 100 entries] */
+  items: {
+    /** As the question method gives them. Default []. */
+    traits?: string[];
+    /** As the question method gives it. */
+    method?: string;
+  }[];
+  /** Of the home. [0 to 20 entries] Default []. */
+  equipment?: string[];
+  /** Risks of the record. [0 to 400 entries] */
+  risks?: {
+    /** A word of the record's kind risk/1, such as pets. */
+    what: string;
+    /** Dealt with. Default false. */
+    settled?: boolean;
+    /** Role of who decided or approved. */
+    settled_by?: string;
+    /** Name of the item; of the room or home if left out. */
+    item?: string;
+    /** Name of the room. */
+    room?: string;
+  }[];
+};
+
+export type PreparationAnswer = {
+  /** For the people of the home. */
+  home: {
+    /** What it is, for programs. */
+    code: string;
+    /** In words. */
+    text: string;
+    /** Key of the bibliography, or how it was judged. */
+    source: string;
+    /** Where in it. */
+    locator: string;
+    /** Measured, handbook, practice, estimate, from memory. */
+    quality: string;
+    /** The text with {name} where a number stands. */
+    template: string;
+    /** Numbers of the sentence. */
+    params: {
+      /** As it stands in the text. */
+      name: string;
+      /** In the unit beside it. */
+      value: number;
+      /** Min, C, m or 1. */
+      unit: string;
+      /** Key of the bibliography. */
+      source: string;
+    }[];
+    /** When. */
+    time: "before" | "day" | "after";
+    /** Methods that are barred until it is settled. */
+    hard_stop: string[];
+  }[];
+  /** For those who work. */
+  firm: {
+    /** What it is, for programs. */
+    code: string;
+    /** In words. */
+    text: string;
+    /** Key of the bibliography, or how it was judged. */
+    source: string;
+    /** Where in it. */
+    locator: string;
+    /** Measured, handbook, practice, estimate, from memory. */
+    quality: string;
+    /** The text with {name} where a number stands. */
+    template: string;
+    /** Numbers of the sentence. */
+    params: {
+      /** As it stands in the text. */
+      name: string;
+      /** In the unit beside it. */
+      value: number;
+      /** Min, C, m or 1. */
+      unit: string;
+      /** Key of the bibliography. */
+      source: string;
+    }[];
+    /** When. */
+    time: "before" | "day" | "after";
+    /** Methods that are barred until it is settled. */
+    hard_stop: string[];
+  }[];
+  /** Sentences for the firm that bar a method. */
+  hard_stops: number;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** The requests of method, visit and preparation for a job and its plan. */
+export type VisitRequestsRequest = {
+  /** State of a job, as the question fold_events gives it. */
+  state: {
+    [key: string]: unknown;
+  };
+  /** Items of the plan's request, in the order of the state's items: tells which edges there are. [0 to 100 entries] */
+  plan_items?: {
+    /** Kind of item. */
+    item: "mattress" | "floor_mattress" | "box_spring" | "slatted_frame" | "metal_frame" | "headboard_wood" | "headboard_upholstered" | "bunk_bed" | "cot" | "sofa_bed" | "futon" | "hospital_bed" | "sofa" | "sectional" | "armchair" | "recliner" | "desk_chair" | "dining_chair" | "ottoman" | "vehicle_seat" | "night_table" | "dresser" | "wardrobe" | "bookcase" | "desk" | "clutter" | "luggage" | "wheelchair" | "stroller" | "curtain" | "picture" | "baseboard" | "carpet_edge" | "door_frame" | "socket_plate" | "wall_joint";
+    /** Beds: named mattress size; the kind's usual one if left out. */
+    size?: "twin" | "twin_xl" | "full" | "queen" | "king" | "california_king" | "80x200" | "90x190" | "90x200" | "100x200" | "120x200" | "140x200" | "160x200" | "180x200";
+    /** Across; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, headboard_wood, headboard_upholstered, bunk_bed, futon); inside, across (cot); over the arms (sofa_bed, sofa, armchair, recliner); of the platform (hospital_bed); over all, along the back (sectional); left to right (desk_chair, dining_chair, ottoman, vehicle_seat, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); over the wheels (wheelchair); one panel as it hangs (curtain); of the frame (picture); of the opening (door_frame); of the plate (socket_plate). [metres] [at least 0, at most 20] */
+    width_metres?: number | string;
+    /** Foot to head; wins over size (mattress, floor_mattress, box_spring, slatted_frame, metal_frame, bunk_bed, futon); inside, foot to head (cot); of the platform (hospital_bed); over all, front to back (sectional); heading to hem (curtain); along the wall (baseboard, carpet_edge, wall_joint). [metres] [at least 0, at most 20] */
+    length_metres?: number | string;
+    /** Of the mattress (mattress, floor_mattress, futon); of posts and rails (headboard_wood); of the padded board (headboard_upholstered). [metres] [at least 0, at most 20] */
+    thickness_metres?: number | string;
+    /** Floor to its underside; 0 lies on the floor (mattress). [metres] [at least 0, at most 20] */
+    base_height_metres?: number | string;
+    /** Of the base alone (box_spring); floor to the top of the rails (slatted_frame, metal_frame); floor to its top (headboard_wood, headboard_upholstered, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller, baseboard); floor to the top of the posts (bunk_bed); floor to the top of the sides (cot); floor to the top of the back cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the platform as it stands now (hospital_bed); floor to the top of the head rest (vehicle_seat); floor to the grips (wheelchair); of the frame (picture); of the opening (door_frame); of the plate (socket_plate); floor to ceiling (wall_joint). [metres] [at least 0, at most 20] */
+    height_metres?: number | string;
+    /** Floor to the underside (box_spring, sofa_bed, sofa, armchair, recliner, ottoman, night_table, dresser). [metres] [at least 0, at most 20] */
+    leg_height_metres?: number | string;
+    /** Front to back (sofa_bed, sofa, armchair, recliner, desk_chair, dining_chair, ottoman, night_table, dresser, wardrobe, bookcase, desk, clutter, luggage, stroller); of one run (sectional); of the cushion (vehicle_seat); of the seat (wheelchair). [metres] [at least 0, at most 20] */
+    depth_metres?: number | string;
+    /** Floor to the top of the seat cushions (sofa_bed, sofa, sectional, armchair, recliner); floor to the top of the seat (futon, desk_chair, dining_chair); floor to the top of the cushion (vehicle_seat); floor to the seat (wheelchair). [metres] [at least 0, at most 20] */
+    seat_height_metres?: number | string;
+    /** Floor to the top of the arms (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    arm_height_metres?: number | string;
+    /** One arm (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    arm_width_metres?: number | string;
+    /** Boxing of the seat cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    seat_cushion_thickness_metres?: number | string;
+    /** Boxing of the back cushions (sofa_bed, sofa, armchair, recliner). [metres] [at least 0, at most 20] */
+    back_cushion_thickness_metres?: number | string;
+    /** Seats side by side (sofa_bed, sofa); seats along the back, without the corner (sectional). [at least 1, at most 12] */
+    seats?: number;
+    /** Seats of the return, without the corner (sectional). [at least 1, at most 12] */
+    return_seats?: number;
+    /** Drawers one above the other (night_table); drawers one above the other in each column (dresser); drawers of the pedestal (desk). [at least 1, at most 12] */
+    drawers?: number;
+    /** Columns of drawers (dresser). [at least 1, at most 12] */
+    columns?: number;
+    /** Doors side by side (wardrobe). [at least 1, at most 12] */
+    doors?: number;
+    /** Shelves between top and bottom (bookcase). [at least 1, at most 12] */
+    shelves?: number;
+    /** Panels side by side (curtain). [at least 1, at most 12] */
+    panels?: number;
+    /** Rows of buttons or tufts on it (headboard_upholstered, sofa_bed, sofa, armchair, recliner). */
+    tufted?: boolean;
+    /** A skirt hangs to the floor (sofa, armchair). */
+    skirted?: boolean;
+    /** It has arm rests (desk_chair). */
+    arms?: boolean;
+    /** The lid opens (ottoman). */
+    storage?: boolean;
+    /** Cloth; mattress_tick for mattresses and bases, unknown for everything else if left out. */
+    covering?: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
+    /** Finish of its wood or metal. */
+    finish?: "bare" | "oil" | "wax" | "shellac" | "lacquer" | "varnish" | "paint" | "unknown";
+    /** Most water the covering takes up without a mark, by a hidden-spot wetting test. [grams per m2] [at least 5, at most 500] */
+    wetting_limit_grams_per_m2?: number | string;
+    /** For which the steaming head was held still on a hidden spot, which then dried without a mark. [seconds] [at least 1, at most 120] */
+    hidden_spot_seconds?: number | string;
+    /** Check whether vapour can enter the covering at all. */
+    water_drop?: {
+      /** A drop of water on the face of the covering. Default "not_tried". */
+      face?: "not_tried" | "soaks" | "beads";
+      /** The back of the covering, seen at a hem, a zip or under the dust cover. Default "not_seen". */
+      back?: "not_seen" | "open" | "coated";
+      /** Until the drop had soaked in. [seconds] [at least 0, at most 3600] */
+      seconds?: number | string;
+    };
+    /** What a person changed of its edges. [0 to 400 entries] */
+    changes?: {
+      /** What was changed. */
+      change: "added" | "renamed" | "split" | "left_out";
+      /** Name of an added edge. */
+      id?: string;
+      /** The edge that is renamed, split or left out. */
+      edge?: string;
+      /** Of an added or renamed edge. */
+      title?: string;
+      /** Of an added edge. Default "seam". */
+      kind?: "seam" | "welt" | "tape_edge" | "fold" | "tuft" | "quilting" | "pleat" | "skirt" | "zip" | "handle" | "label" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "metal_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "curtain_heading" | "wall_joint" | "heap" | "electrical_cover";
+      /** Of an added edge; the first part if left out. */
+      part?: string;
+      /** Of an added edge. [metres] [more than 0, at most 100] */
+      length_metres?: number | string;
+      /** Of an added edge. [metres] [at least 0, at most 10] Default 0.5. */
+      height_metres?: number | string;
+      /** Of an added edge. Default true. */
+      in_sight?: boolean;
+      /** Where a split lies along the edge; the middle if left out. [at least 0, at most 1] */
+      at_share?: number;
+    }[];
+  }[];
+  /** Answer of the question plan for all items of the state, in their order. */
+  plan?: {
+    [key: string]: unknown;
+  };
+  /** What there is besides the kit. [0 to 20 entries] */
+  equipment?: string[];
+  /** In place of the recorded visit. [at least 1, at most 4] */
+  crew?: number;
+  /** In place of the recorded visit. [minutes] [at least 1, at most 1440] */
+  minutes?: number | string;
+  /** For steaming. [minutes] [at least 0, at most 1440] */
+  minutes_left?: number | string;
+  /** Steamers, all alike. [at least 0, at most 4] */
+  machines?: number;
+  /** The crew stays until the bed is put back. */
+  waits_for_bed?: boolean;
+};
+
+export type VisitRequestsAnswer = {
+  /** `seen` of the question plan, from the evidence. */
+  seen: unknown[];
+  /** Request of the question method; null without items. */
+  method: unknown | null;
+  /** Request of the question visit; null without items. */
+  visit: unknown | null;
+  /** Request of the question preparation; null without items. */
+  preparation: unknown | null;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
 /** What the record of a job says now: its state, open contradictions, and what could not be counted. */
 export type FoldEventsRequest = {
   /** Lines of events.ndjson. */
@@ -4099,6 +7010,8 @@ export type FoldEventsAnswer = {
       adults?: number;
       /** Nymphs. [at least 0, at most 100000] */
       nymphs?: number;
+      /** Sure that they are bed bugs. */
+      certain?: boolean;
       /** It was gone, moved or dusty, so it tells nothing. */
       missing?: boolean;
       /** A remark. */
@@ -4521,6 +7434,8 @@ export type FoldEventsAnswer = {
       style?: "glide" | "place_hold_move";
       /** During which visit. */
       visit?: string;
+      /** The mark of a live bug that this pass answers. */
+      follows?: string;
       /** A remark. */
       note?: string;
       /** True in made-up data, such as the demo's. */
@@ -4841,15 +7756,25 @@ export type FoldEventsAnswer = {
         /** Time for that length. [seconds] [more than 0, at most 3600] */
         seconds?: number;
         /** What was done; a pass over the fold if left out. */
-        kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
         /** How long the head rested. [seconds] [more than 0, at most 3600] */
         hold_seconds?: number;
         /** Of the real edge that was read. */
         covering?: string;
-        /** Over the tip: how many, or a list that names each; a plate counts as one. */
+        /** Over the tip: how many, or a list that names each; a plate or a surface counts as one. */
         layers: number | unknown[];
         /** Highest temperature shown. [celsius] [at least -25, at most 150] */
-        peak_celsius: number;
+        peak_celsius?: number;
+        /** Of a surface: what an infrared gun showed. [celsius] [at least -25, at most 150] */
+        gun_celsius?: number;
+        /** Of a surface: what the back of a hand said. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] */
+        spot_metres?: number;
+        /** Of a gun: the setting. [at least 0.3, at most 1] */
+        emissivity_setting?: number;
         /** What the person typed, key by key, with the unit as typed. */
         typed?: {
           [key: string]: unknown;
@@ -4879,15 +7804,25 @@ export type FoldEventsAnswer = {
       /** Time for that length. [seconds] [more than 0, at most 3600] */
       seconds?: number;
       /** What was done; a pass over the fold if left out. */
-      kind?: "pass" | "stationary" | "coupon" | "under_real_edge";
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
       /** How long the head rested. [seconds] [more than 0, at most 3600] */
       hold_seconds?: number;
       /** Of the real edge that was read. */
       covering?: string;
-      /** Over the tip: how many, or a list that names each; a plate counts as one. */
+      /** Over the tip: how many, or a list that names each; a plate or a surface counts as one. */
       layers: number | unknown[];
       /** Highest temperature shown. [celsius] [at least -25, at most 150] */
-      peak_celsius: number;
+      peak_celsius?: number;
+      /** Of a surface: what an infrared gun showed. [celsius] [at least -25, at most 150] */
+      gun_celsius?: number;
+      /** Of a surface: what the back of a hand said. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] */
+      spot_metres?: number;
+      /** Of a gun: the setting. [at least 0.3, at most 1] */
+      emissivity_setting?: number;
       /** What the person typed, key by key, with the unit as typed. */
       typed?: {
         [key: string]: unknown;
@@ -5005,6 +7940,753 @@ export type FoldEventsAnswer = {
   }[];
 };
 
+/** The requests that a job's recorded facts make of furniture, fold_test, pace and plan. */
+export type JobRequestsRequest = {
+  /** State of a job, as the question fold_events gives it. */
+  state: {
+    [key: string]: unknown;
+  };
+};
+
+export type JobRequestsAnswer = {
+  /** Request of the question furniture, one an item. */
+  furniture: {
+    /** The item. */
+    id: string;
+    /** Request of the question furniture, one an item. */
+    request: unknown | null;
+  }[];
+  /** Request of the question fold_test, one a test; null while it has no readings. */
+  fold_tests: {
+    /** The test. */
+    id: string;
+    /** Request of the question fold_test, one a test; null while it has no readings. */
+    request: unknown | null;
+  }[];
+  /** What requests of pace and plan share: `fold_test`, a list, the one in use first; or `prior` and elevation. `edge`, `items` and `samples` are the asker's. */
+  pace: unknown;
+  /** The test that the paces rest on. */
+  test_in_use: string | null;
+  /** Request of the question plan; null without items. */
+  plan: unknown | null;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** A whole job as it was treated: done, measured and computed for every edge, and the redo list. */
+export type TreatedRequest = {
+  /** State of a job, as the question fold_events gives it. */
+  state: {
+    [key: string]: unknown;
+  };
+  /** Open contradictions: what rests on one is not proven. */
+  conflicts?: {
+    /** What it is about. */
+    subject: string;
+    [key: string]: unknown;
+  }[];
+  /** Only these; all if left out. [0 to 400 entries] */
+  items?: string[];
+  /** `modelled` of an earlier answer's edges. [0 to 10000 entries] */
+  known?: {
+    /** SHA-256 of everything it was computed from. */
+    asked: string;
+    /** Fold_test, prior or head. */
+    basis: string;
+    /** Of the passes. */
+    verdict: "lethal" | "short" | "not_proven";
+    /** What decided. */
+    reason: {
+      /** Short name for programs. */
+      code: string;
+      /** A sentence for people. */
+      text: string;
+    };
+    /** Harm, apart from kill. */
+    harm: "none" | "scorch" | "soak" | "barred" | "unknown";
+    /** Of the hardest stage, at most 0.99. */
+    kill_probability: number | null;
+    /** Lethal down to here at least. [metres] */
+    depth_reached_metres: number | string | null;
+    /** Deepest place where eggs may lie. [metres] */
+    target_depth_metres: number | string | null;
+    /** Length of its lethal stretches. [metres] */
+    lethal_metres: number | string;
+    /** Which parts are to do again. */
+    redo: {
+      /** Start. [metres] */
+      from_metres: number | string;
+      /** End. [metres] */
+      to_metres: number | string;
+      /** Why it is not lethal. */
+      cause: "none" | "too_fast" | "near_limit" | "unclear_record" | "not_passed" | "saw_live_bug" | "no_model";
+      /** What to do. */
+      text: string;
+    }[];
+    /** Samples that the weights leave. */
+    effective_samples: number;
+    /** Size of the ensemble. */
+    samples: number;
+  }[];
+  /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+  samples?: number;
+};
+
+export type TreatedAnswer = {
+  /** In the order of the record. */
+  items: {
+    /** Its subject in the record. */
+    id: string;
+    /** As people call it. */
+    title: string;
+    /** Kind of item. */
+    kind: string;
+    /** Title of its room; empty without one. */
+    room: string;
+    /** The method that was chosen for it. */
+    method: string | null;
+    /** Request of the question furniture, for its drawing. */
+    furniture: unknown;
+    /** Part by part. */
+    edges: {
+      /** Name of the edge, as furniture gives it. */
+      id: string;
+      /** In words. */
+      title: string;
+      /** Part of the item. */
+      part: string;
+      /** Kind of edge. */
+      kind: string;
+      /** Along the line. [metres] */
+      length_metres: number;
+      /** Reached without moving anything. */
+      in_sight: boolean;
+      /** What was done. */
+      treated: {
+        /** Timed passes. */
+        passes: number;
+        /** Passed, repeats counted again. [metres] */
+        metres: number;
+        /** Of these passes. [seconds] */
+        seconds: number;
+      };
+      /** Statements about it. */
+      marks: {
+        /** A word of edge_mark/1. */
+        what: string;
+        /** As stated. */
+        reason?: string;
+        /** Where along the edge. [metres] */
+        at_metres?: number;
+      }[];
+      /** Readings of the surface behind the head. */
+      spot_readings: number;
+      /** What as_treated computed of an edge. */
+      modelled: {
+        /** SHA-256 of everything it was computed from. */
+        asked: string;
+        /** Fold_test, prior or head. */
+        basis: string;
+        /** Of the passes. */
+        verdict: "lethal" | "short" | "not_proven";
+        /** What decided. */
+        reason: {
+          /** Short name for programs. */
+          code: string;
+          /** A sentence for people. */
+          text: string;
+        };
+        /** Harm, apart from kill. */
+        harm: "none" | "scorch" | "soak" | "barred" | "unknown";
+        /** Of the hardest stage, at most 0.99. */
+        kill_probability: number | null;
+        /** Lethal down to here at least. [metres] */
+        depth_reached_metres: number | null;
+        /** Deepest place where eggs may lie. [metres] */
+        target_depth_metres: number | null;
+        /** Length of its lethal stretches. [metres] */
+        lethal_metres: number;
+        /** Which parts are to do again. */
+        redo: {
+          /** Start. [metres] */
+          from_metres: number;
+          /** End. [metres] */
+          to_metres: number;
+          /** Why it is not lethal. */
+          cause: "none" | "too_fast" | "near_limit" | "unclear_record" | "not_passed" | "saw_live_bug" | "no_model";
+          /** What to do. */
+          text: string;
+        }[];
+        /** Samples that the weights leave. */
+        effective_samples: number;
+        /** Size of the ensemble. */
+        samples: number;
+      } | null;
+      /** What it is said to be. */
+      state: "lethal" | "short" | "not_proven" | "barred" | "not_treated";
+      /** Why it is that. */
+      cause: {
+        /** Short name for programs. */
+        code: string;
+        /** A sentence for people. */
+        text: string;
+      };
+      /** Harm, apart from kill. */
+      harm: "none" | "scorch" | "soak" | "barred" | "unknown";
+      /** The redo list. */
+      redo: {
+        /** On the redo list. */
+        state: "none" | "open" | "explained";
+        /** Why it is not done again. */
+        reason: string | null;
+      };
+    }[];
+    /** Sums over edges. */
+    counts: {
+      /** Edges of this state. */
+      lethal: number;
+      /** Edges of this state. */
+      short: number;
+      /** Edges of this state. */
+      not_proven: number;
+      /** Edges of this state. */
+      barred: number;
+      /** Edges of this state. */
+      not_treated: number;
+      /** All edges. */
+      edges: number;
+      /** Of all edges. [metres] */
+      length_metres: number;
+      /** What was done. */
+      treated: {
+        /** Edges with a timed pass. */
+        edges: number;
+        /** Timed passes. */
+        passes: number;
+        /** Passed. [metres] */
+        metres: number;
+        /** Of passes. [seconds] */
+        seconds: number;
+      };
+      /** Readings of the surface behind the head. */
+      spot_readings: number;
+      /** What was computed. */
+      modelled: {
+        /** Edges that were computed. */
+        edges: number;
+        /** Length found lethal. [metres] */
+        lethal_metres: number;
+      };
+      /** Edges to do again or to explain. */
+      redo_open: number;
+      /** Edges not done again, with a reason. */
+      redo_explained: number;
+    };
+    /** Why it could not be built. */
+    error: string | null;
+  }[];
+  /** Sums over edges. */
+  counts: {
+    /** Edges of this state. */
+    lethal: number;
+    /** Edges of this state. */
+    short: number;
+    /** Edges of this state. */
+    not_proven: number;
+    /** Edges of this state. */
+    barred: number;
+    /** Edges of this state. */
+    not_treated: number;
+    /** All edges. */
+    edges: number;
+    /** Of all edges. [metres] */
+    length_metres: number;
+    /** What was done. */
+    treated: {
+      /** Edges with a timed pass. */
+      edges: number;
+      /** Timed passes. */
+      passes: number;
+      /** Passed. [metres] */
+      metres: number;
+      /** Of passes. [seconds] */
+      seconds: number;
+    };
+    /** Readings of the surface behind the head. */
+    spot_readings: number;
+    /** What was computed. */
+    modelled: {
+      /** Edges that were computed. */
+      edges: number;
+      /** Length found lethal. [metres] */
+      lethal_metres: number;
+    };
+    /** Edges to do again or to explain. */
+    redo_open: number;
+    /** Edges not done again, with a reason. */
+    redo_explained: number;
+  };
+  /** Size of the ensemble. */
+  samples: number;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** When every surviving egg has hatched, and until when a return visit comes before new eggs. */
+export type FollowUpRequest = {
+  /** Of the home until the return visit, where eggs lie. [celsius] [at least -40, at most 60] */
+  temperature_celsius?: number | string;
+  /** A log of the room since the treatment, joined by straight lines. */
+  series?: {
+    /** Times. [2 entries or more] */
+    days?: (number | string)[];
+    /** Times. [2 entries or more] */
+    seconds?: (number | string)[];
+    /** One temperature for each time. [2 entries or more] */
+    celsius: (number | string)[];
+  };
+  /** Day of the treatment. */
+  treated_on: string;
+  /** Of these temperatures, up and down; widens both ends. [kelvin] [at least 0, at most 10] Default 1. */
+  uncertainty_celsius?: number | string;
+  /** What the calendar entry is about; no names of persons. */
+  title?: string;
+};
+
+export type FollowUpAnswer = {
+  /** An egg laid on the day of the treatment hatches no sooner (fast bound); older eggs hatch before, from the first day on. [days] */
+  first_hatch_days: number | null;
+  /** By then all surviving eggs have hatched (slow bound). [days] */
+  last_hatch_days: number | null;
+  /** First day of the return window. */
+  return_from: string | null;
+  /** Its last day, before new eggs. */
+  return_to: string | null;
+  /** Days after the treatment. */
+  return_from_days: number | null;
+  /** Days after the treatment. */
+  return_to_days: number | null;
+  /** No nymph from a surviving egg is grown up sooner (fast bound, from an egg that was about to hatch). [days] */
+  next_adult_days: number | null;
+  /** No egg of such an adult is laid sooner. [days] */
+  first_new_egg_days: number | null;
+  /** From laying to adult at the middle temperature, as tables print it; for comparison, the window does not use it. [days] */
+  adult_from_fresh_egg_days: number | null;
+  /** Whether there is a window, and why not. */
+  reason: {
+    /** Short name for programs. */
+    code: string;
+    /** A sentence for people. */
+    text: string;
+  };
+  /** Common practice, no source. */
+  custom: {
+    /** The customary interval. [days] */
+    days: number;
+    /** Its day. */
+    on: string;
+    /** Against the window. */
+    verdict: "too_early" | "inside" | "too_late" | "no_date";
+    /** In words. */
+    text: string;
+  };
+  /** That was counted with, uncertainty taken off. [celsius] */
+  lowest_celsius: number;
+  /** That was counted with, uncertainty added. [celsius] */
+  highest_celsius: number;
+  /** In one sentence. */
+  text: string;
+  /** An iCalendar file (.ics) with the window; null without one. */
+  calendar: string | null;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
+/** The client report: found, done, measured, computed, not done and why, how sure. */
+export type ReportRequest = {
+  /** State of a job, as the question fold_events gives it. */
+  state: {
+    [key: string]: unknown;
+  };
+  /** Answers of the question treated: one for the job, or one for each item. [0 to 400 entries] */
+  treated: {
+    /** Items. */
+    items: {
+      /** Its subject in the record. */
+      id: string;
+      /** As people call it. */
+      title: string;
+      /** Kind of item. */
+      kind: string;
+      /** Title of its room; empty without one. */
+      room: string;
+      /** The method that was chosen for it. */
+      method: string | null;
+      /** Request of the question furniture, for its drawing. */
+      furniture: unknown;
+      /** Part by part. */
+      edges: {
+        /** Name of the edge, as furniture gives it. */
+        id: string;
+        /** In words. */
+        title: string;
+        /** Part of the item. */
+        part: string;
+        /** Kind of edge. */
+        kind: string;
+        /** Along the line. [metres] */
+        length_metres: number | string;
+        /** Reached without moving anything. */
+        in_sight: boolean;
+        /** What was done. */
+        treated: {
+          /** Timed passes. */
+          passes: number;
+          /** Passed, repeats counted again. [metres] */
+          metres: number | string;
+          /** Of these passes. [seconds] */
+          seconds: number | string;
+        };
+        /** Statements about it. */
+        marks: {
+          /** A word of edge_mark/1. */
+          what: string;
+          /** As stated. */
+          reason?: string;
+          /** Where along the edge. [metres] */
+          at_metres?: number | string;
+        }[];
+        /** Readings of the surface behind the head. */
+        spot_readings: number;
+        /** What as_treated computed of an edge. */
+        modelled: {
+          /** SHA-256 of everything it was computed from. */
+          asked: string;
+          /** Fold_test, prior or head. */
+          basis: string;
+          /** Of the passes. */
+          verdict: "lethal" | "short" | "not_proven";
+          /** What decided. */
+          reason: {
+            /** Short name for programs. */
+            code: string;
+            /** A sentence for people. */
+            text: string;
+          };
+          /** Harm, apart from kill. */
+          harm: "none" | "scorch" | "soak" | "barred" | "unknown";
+          /** Of the hardest stage, at most 0.99. */
+          kill_probability: number | null;
+          /** Lethal down to here at least. [metres] */
+          depth_reached_metres: number | string | null;
+          /** Deepest place where eggs may lie. [metres] */
+          target_depth_metres: number | string | null;
+          /** Length of its lethal stretches. [metres] */
+          lethal_metres: number | string;
+          /** Which parts are to do again. */
+          redo: {
+            /** Start. [metres] */
+            from_metres: number | string;
+            /** End. [metres] */
+            to_metres: number | string;
+            /** Why it is not lethal. */
+            cause: "none" | "too_fast" | "near_limit" | "unclear_record" | "not_passed" | "saw_live_bug" | "no_model";
+            /** What to do. */
+            text: string;
+          }[];
+          /** Samples that the weights leave. */
+          effective_samples: number;
+          /** Size of the ensemble. */
+          samples: number;
+        } | null;
+        /** What it is said to be. */
+        state: "lethal" | "short" | "not_proven" | "barred" | "not_treated";
+        /** Why it is that. */
+        cause: {
+          /** Short name for programs. */
+          code: string;
+          /** A sentence for people. */
+          text: string;
+        };
+        /** Harm, apart from kill. */
+        harm: "none" | "scorch" | "soak" | "barred" | "unknown";
+        /** The redo list. */
+        redo: {
+          /** On the redo list. */
+          state: "none" | "open" | "explained";
+          /** Why it is not done again. */
+          reason: string | null;
+        };
+      }[];
+      /** Sums over edges. */
+      counts: {
+        /** Edges of this state. */
+        lethal: number;
+        /** Edges of this state. */
+        short: number;
+        /** Edges of this state. */
+        not_proven: number;
+        /** Edges of this state. */
+        barred: number;
+        /** Edges of this state. */
+        not_treated: number;
+        /** All edges. */
+        edges: number;
+        /** Of all edges. [metres] */
+        length_metres: number | string;
+        /** What was done. */
+        treated: {
+          /** Edges with a timed pass. */
+          edges: number;
+          /** Timed passes. */
+          passes: number;
+          /** Passed. [metres] */
+          metres: number | string;
+          /** Of passes. [seconds] */
+          seconds: number | string;
+        };
+        /** Readings of the surface behind the head. */
+        spot_readings: number;
+        /** What was computed. */
+        modelled: {
+          /** Edges that were computed. */
+          edges: number;
+          /** Length found lethal. [metres] */
+          lethal_metres: number | string;
+        };
+        /** Edges to do again or to explain. */
+        redo_open: number;
+        /** Edges not done again, with a reason. */
+        redo_explained: number;
+      };
+      /** Why it could not be built. */
+      error: string | null;
+    }[];
+    [key: string]: unknown;
+  }[];
+  /** Answer of the question follow_up. */
+  follow_up?: {
+    /** Its sentence. */
+    text: string;
+    [key: string]: unknown;
+  };
+  /** Open contradictions, as fold_events gives them. */
+  conflicts?: unknown[];
+  /** Day on which the report is written. */
+  on?: string;
+  /** Of the record that all of this was made from. */
+  state_hash: string;
+  /** Facts of that record. [at least 0] Default 0. */
+  event_count?: number;
+};
+
+export type ReportAnswer = {
+  /** Title of the document. */
+  title: {
+    /** What is said, for another language. */
+    code: string;
+    /** The values that stand in it. */
+    parameters: unknown;
+    /** In English. */
+    text: string;
+    /** Item it is about. */
+    item?: string;
+    /** Edge it is about. */
+    edge?: string;
+    /** State it speaks of: a word of the question treated. */
+    state?: string;
+  };
+  /** Of its text. */
+  language: string;
+  /** Day. */
+  on: string | null;
+  /** In reading order. */
+  blocks: {
+    /** Summary, found, treated, measured, modelled, not_treated, redo, harm, hidden_spots, damage_before, next_visit, cautions, how_sure. */
+    code: string;
+    /** In English. */
+    heading: string;
+    /** Sentences. */
+    lines: {
+      /** What is said, for another language. */
+      code: string;
+      /** The values that stand in it. */
+      parameters: unknown;
+      /** In English. */
+      text: string;
+      /** Item it is about. */
+      item?: string;
+      /** Edge it is about. */
+      edge?: string;
+      /** State it speaks of: a word of the question treated. */
+      state?: string;
+    }[];
+    /** Entries of a list. */
+    rows: {
+      /** What is said, for another language. */
+      code: string;
+      /** The values that stand in it. */
+      parameters: unknown;
+      /** In English. */
+      text: string;
+      /** Item it is about. */
+      item?: string;
+      /** Edge it is about. */
+      edge?: string;
+      /** State it speaks of: a word of the question treated. */
+      state?: string;
+    }[];
+  }[];
+  /** What to draw beside them. */
+  items: {
+    /** Its subject. */
+    id: string;
+    /** Its name. */
+    title: string;
+    /** Its room. */
+    room: string;
+    /** Request of furniture, for its drawing. */
+    furniture: unknown;
+    /** State of each edge. */
+    states: Record<string, string>;
+    /** Sums over edges. */
+    counts: {
+      /** Edges of this state. */
+      lethal: number;
+      /** Edges of this state. */
+      short: number;
+      /** Edges of this state. */
+      not_proven: number;
+      /** Edges of this state. */
+      barred: number;
+      /** Edges of this state. */
+      not_treated: number;
+      /** All edges. */
+      edges: number;
+      /** Of all edges. [metres] */
+      length_metres: number;
+      /** What was done. */
+      treated: {
+        /** Edges with a timed pass. */
+        edges: number;
+        /** Timed passes. */
+        passes: number;
+        /** Passed. [metres] */
+        metres: number;
+        /** Of passes. [seconds] */
+        seconds: number;
+      };
+      /** Readings of the surface behind the head. */
+      spot_readings: number;
+      /** What was computed. */
+      modelled: {
+        /** Edges that were computed. */
+        edges: number;
+        /** Length found lethal. [metres] */
+        lethal_metres: number;
+      };
+      /** Edges to do again or to explain. */
+      redo_open: number;
+      /** Edges not done again, with a reason. */
+      redo_explained: number;
+    };
+  }[];
+  /** Sums over edges. */
+  counts: {
+    /** Edges of this state. */
+    lethal: number;
+    /** Edges of this state. */
+    short: number;
+    /** Edges of this state. */
+    not_proven: number;
+    /** Edges of this state. */
+    barred: number;
+    /** Edges of this state. */
+    not_treated: number;
+    /** All edges. */
+    edges: number;
+    /** Of all edges. [metres] */
+    length_metres: number;
+    /** What was done. */
+    treated: {
+      /** Edges with a timed pass. */
+      edges: number;
+      /** Timed passes. */
+      passes: number;
+      /** Passed. [metres] */
+      metres: number;
+      /** Of passes. [seconds] */
+      seconds: number;
+    };
+    /** Readings of the surface behind the head. */
+    spot_readings: number;
+    /** What was computed. */
+    modelled: {
+      /** Edges that were computed. */
+      edges: number;
+      /** Length found lethal. [metres] */
+      lethal_metres: number;
+    };
+    /** Edges to do again or to explain. */
+    redo_open: number;
+    /** Edges not done again, with a reason. */
+    redo_explained: number;
+  };
+  /** What this document stands on. */
+  basis: {
+    /** Version that computed it. */
+    engine: string;
+    /** Data files it rests on. */
+    data: string[];
+    /** Least size of the ensembles. */
+    samples: number;
+    /** Least that the weights left. */
+    effective_samples: number | null;
+    /** Of the record. */
+    state_hash: string;
+    /** Facts. */
+    event_count: number;
+  };
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
 export interface Questions {
   saturation: { request: SaturationRequest; answer: SaturationAnswer };
   conduction: { request: ConductionRequest; answer: ConductionAnswer };
@@ -5017,8 +8699,17 @@ export interface Questions {
   jet: { request: JetRequest; answer: JetAnswer };
   catalogue: { request: CatalogueRequest; answer: CatalogueAnswer };
   furniture: { request: FurnitureRequest; answer: FurnitureAnswer };
+  survey: { request: SurveyRequest; answer: SurveyAnswer };
   plan: { request: PlanRequest; answer: PlanAnswer };
+  method: { request: MethodRequest; answer: MethodAnswer };
+  visit: { request: VisitRequest; answer: VisitAnswer };
+  preparation: { request: PreparationRequest; answer: PreparationAnswer };
+  visit_requests: { request: VisitRequestsRequest; answer: VisitRequestsAnswer };
   fold_events: { request: FoldEventsRequest; answer: FoldEventsAnswer };
+  job_requests: { request: JobRequestsRequest; answer: JobRequestsAnswer };
+  treated: { request: TreatedRequest; answer: TreatedAnswer };
+  follow_up: { request: FollowUpRequest; answer: FollowUpAnswer };
+  report: { request: ReportRequest; answer: ReportAnswer };
 }
 
 export type QuestionName = keyof Questions;
@@ -5035,6 +8726,15 @@ export const question_names = [
   "jet",
   "catalogue",
   "furniture",
+  "survey",
   "plan",
+  "method",
+  "visit",
+  "preparation",
+  "visit_requests",
   "fold_events",
+  "job_requests",
+  "treated",
+  "follow_up",
+  "report",
 ] as const satisfies readonly QuestionName[];

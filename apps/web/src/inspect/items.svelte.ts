@@ -1,14 +1,17 @@
 // Items with the furniture the engine builds for them. One question per distinct item; answers stay while the page lives.
 import { compute } from '../engine/compute';
 import type { EngineError, Entity, Furniture, FurnitureRequest } from '../engine/shapes';
+import { job } from '../record/job.svelte';
 export type { Entity } from '../engine/shapes';
 
-const k_asked_keys = ['seats', 'size', 'length_metres', 'width_metres', 'covering', 'finish', 'wetting_limit_grams_per_m2', 'hidden_spot_seconds'] as const;
+/** Changes to the edges of an item, in the order in which they were stated. */
+export function changesOf(item: Entity): Entity[] {
+  return job.state.edge_changes.filter((one) => one.item === item.id).sort((p, q) => (p.id < q.id ? -1 : 1));
+}
 
-export function furnitureRequest(item: Entity): FurnitureRequest {
-  const request: Record<string, unknown> = { item: item.kind };
-  for (const key of k_asked_keys) if (item[key] !== undefined && item[key] !== null && item[key] !== '') request[key] = item[key];
-  return request as unknown as FurnitureRequest;
+/** The request of `furniture` that an item's facts make; null for an item that is on no list. */
+export function furnitureRequest(item: Entity): FurnitureRequest | null {
+  return job.requests?.furniture.find((one) => one.id === item.id)?.request ?? null;
 }
 
 class Shelf {
@@ -20,6 +23,10 @@ class Shelf {
   /** Asks for what an item looks like, once. Call from an effect; read with `of`. */
   want(item: Entity): void {
     const request = furnitureRequest(item);
+    if (request) this.ask(request);
+  }
+
+  ask(request: unknown): void {
     const key = JSON.stringify(request);
     if (this.asked.has(key)) return;
     this.asked.add(key);
@@ -33,11 +40,16 @@ class Shelf {
   }
 
   of(item: Entity): Furniture | null {
-    return this.built[JSON.stringify(furnitureRequest(item))] ?? null;
+    return this.answerTo(furnitureRequest(item));
+  }
+
+  answerTo(request: unknown): Furniture | null {
+    return request ? (this.built[JSON.stringify(request)] ?? null) : null;
   }
 
   errorOf(item: Entity): EngineError | null {
-    return this.failed[JSON.stringify(furnitureRequest(item))] ?? null;
+    const request = furnitureRequest(item);
+    return request ? (this.failed[JSON.stringify(request)] ?? null) : null;
   }
 }
 

@@ -1,9 +1,9 @@
 // All paces of one item: a first look with 128 samples for every edge, then the full 1024, top edges first. Edges whose
 // facts are equal share one question.
 import { compute } from '../engine/compute';
-import type { Edge, EngineError, FoldTestAnswer, Furniture, PaceAnswer } from '../engine/shapes';
+import type { Edge, EngineError, Furniture, PaceAnswer } from '../engine/shapes';
 import { edgeState, type EdgeState } from './edge_state';
-import { k_first_look_samples, k_full_samples, paceRequest, type Basis } from './pace_request';
+import { k_first_look_samples, k_full_samples, paceRequest, paceStand, type Basis } from './pace_request';
 
 export class Board {
   answers = $state.raw<Record<string, PaceAnswer>>({});
@@ -35,18 +35,13 @@ export class Board {
 
   private async askAll(groups: Edge[][], basis: Basis, samples: number, generation: number): Promise<void> {
     const first = samples === k_first_look_samples;
-    let stand: Record<string, unknown>;
-    if ('test' in basis) {
-      const outcome = await compute.ask<FoldTestAnswer>('fold_test', basis.test(samples), generation, first ? 6 : 3);
-      if (generation !== this.generation) return;
-      if (!outcome.ok) {
-        this.fail(groups.flat(), outcome.error);
-        return;
-      }
-      stand = { calibration: [outcome.answer.calibration, ...(outcome.answer.edge_calibrations ?? [])] };
-    } else {
-      stand = basis.prior;
+    const outcome = await paceStand(basis, samples, generation, first ? 6 : 3);
+    if (generation !== this.generation) return;
+    if (!outcome.ok) {
+      this.fail(groups.flat(), outcome.error);
+      return;
     }
+    const stand = outcome.answer;
     groups.forEach((group, order) => {
       void compute.ask<PaceAnswer>('pace', paceRequest(stand, group[0]!, samples), generation, (first ? 5 : 2) - order / 1000).then((outcome) => {
         if (generation !== this.generation) return;

@@ -1,5 +1,5 @@
 // The open job: reactive state for every place of the page. `write` adds one fact and resolves after it is durable.
-import { k_no_state, worker, type EngineError, type ExportInfo, type FoldedRecord, type Imported, type JobInfo, type JobState, type OpenJob } from './record';
+import { k_no_state, worker, type EngineError, type ExportInfo, type FoldedRecord, type Imported, type JobInfo, type JobRequests, type JobState, type OpenJob } from './record';
 import { uuidv7, wallTime } from './uuid';
 
 export type SaveStage = 'idle' | 'entered' | 'saved' | 'failed';
@@ -26,6 +26,8 @@ class Job {
   id = $state<string | null>(null);
   jobs = $state.raw<JobInfo[]>([]);
   folded = $state.raw<FoldedRecord | null>(null);
+  /** What the job's facts ask of the engine, as the engine says. */
+  requests = $state.raw<JobRequests | null>(null);
   foldError = $state.raw<EngineError | null>(null);
   count = $state(0);
   lastExport = $state.raw<ExportInfo | null>(null);
@@ -159,6 +161,7 @@ class Job {
   private take(open: OpenJob): void {
     this.id = open.job;
     this.folded = open.folded;
+    this.requests = open.requests;
     this.foldError = open.foldError;
     this.count = open.count;
     this.lastExport = open.lastExport;

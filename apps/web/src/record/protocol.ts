@@ -1,12 +1,12 @@
 // What the page and the record worker say to each other.
-import type { EngineError, FoldedRecord } from '../engine/shapes';
+import type { EngineError, FoldedRecord, JobRequests } from '../engine/shapes';
 
 export interface JobInfo { id: string; title: string; opened: string; count: number }
 export interface ExportInfo { stateHash: string; count: number; at: string }
 
-/** The open job as the worker last folded it. `folded` is null when the engine could not fold; the facts are kept. */
+/** The open job as the worker last folded it, and what its facts ask of the engine. `folded` is null when the engine could not fold; the facts are kept. */
 export interface OpenJob {
-  job: string; folded: FoldedRecord | null; foldError: EngineError | null; count: number; lastExport: ExportInfo | null;
+  job: string; folded: FoldedRecord | null; requests: JobRequests | null; foldError: EngineError | null; count: number; lastExport: ExportInfo | null;
 }
 export interface Opened { blank: boolean; jobs: JobInfo[]; device: string; open: OpenJob | null }
 export interface Imported { job: string; added: number; already: number; differing: number; refused: number; blobs: number; stateHash: string | null; promisedHash: string | null }

@@ -1,5 +1,5 @@
 // The page's side of the record worker: the open job as reactive state, and the one way to write a fact.
-import { k_kit_lists, k_lists, type EngineError, type Entity, type FoldedRecord, type JobState, type RecordEvent } from '../engine/shapes';
+import { k_kit_lists, k_lists, type EngineError, type Entity, type FoldedRecord, type JobRequests, type JobState, type RecordEvent } from '../engine/shapes';
 import type { ExportInfo, Imported, JobInfo, OpenJob, RequestName, Requests } from './protocol';
 export type { JobInfo } from './protocol';
 
@@ -40,4 +40,4 @@ class RecordWorker {
 }
 
 export const worker = new RecordWorker();
-export type { EngineError, Entity, ExportInfo, FoldedRecord, Imported, JobState, OpenJob, RecordEvent };
+export type { EngineError, Entity, ExportInfo, FoldedRecord, Imported, JobRequests, JobState, OpenJob, RecordEvent };

@@ -2,7 +2,7 @@
 // is one strictly durable transaction, written under a lock that one tab at a time can hold. Only after the commit is
 // the fact folded and called saved.
 import { ask, locateEngine } from '../engine/wasm';
-import type { FoldedRecord, RecordEvent } from '../engine/shapes';
+import type { FoldedRecord, JobRequests, RecordEvent } from '../engine/shapes';
 import { pack, unpack } from './lastegg_file';
 import { k_channel, k_writer_lock, type Imported, type OpenJob, type Opened, type RequestName, type Requests } from './protocol';
 import { Store, type StoredEvent } from './store';
@@ -17,11 +17,13 @@ function alone<T>(work: () => Promise<T>): Promise<T> {
 async function fold(job: string): Promise<OpenJob> {
   const rows = await store.events.where('job').equals(job).toArray();
   const outcome = await ask<FoldedRecord>('fold_events', JSON.stringify({ lines: rows.map((row) => row.line) }));
+  const asked = outcome.ok ? await ask<JobRequests>('job_requests', JSON.stringify({ state: outcome.answer.state })) : null;
   const kept = await store.exports.get(job);
   return {
     job,
     folded: outcome.ok ? outcome.answer : null,
-    foldError: outcome.ok ? null : outcome.error,
+    requests: asked?.ok ? asked.answer : null,
+    foldError: !outcome.ok ? outcome.error : asked?.ok === false ? asked.error : null,
     count: rows.length,
     lastExport: kept ? { stateHash: kept.stateHash, count: kept.count, at: kept.at } : null,
   };

@@ -6,8 +6,10 @@ import { kit } from './en/kit';
 import { plan } from './en/plan';
 import { prove } from './en/prove';
 import { record } from './en/record';
+import { report } from './en/report';
 import { treat } from './en/treat';
+import { visit } from './en/visit';
 
-export const en = { ...everywhere, inspect, kit, plan, treat, prove, record };
+export const en = { ...everywhere, inspect, kit, plan, treat, prove, record, report, visit };
 
 export type Words = typeof en;

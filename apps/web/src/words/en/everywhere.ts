@@ -48,7 +48,7 @@ export const everywhere = {
   },
   towel: { none: 'bare head', wrapped: 'towel wrapped', laid: 'towel laid on' },
   basis: {
-    fold_test: 'From your fold test', prior: 'No test yet: from what steamers usually do', head: 'From the head as described',
+    fold_test: 'From your fold test', same_machine: 'This head is not tested: steam as another head of the machine, the rest as usual', prior: 'No test yet: from what steamers usually do', head: 'From the head as described',
   },
 
   kinds: {

@@ -1,0 +1,12 @@
+// Days of the calendar as people read them. A day is text, "2026-03-02"; no clock and no time zone is in it.
+export function shownDay(day: string | null): string {
+  if (!day) return '–';
+  const date = new Date(`${day}T00:00:00Z`);
+  return Number.isNaN(date.getTime()) ? day : date.toLocaleDateString('en-US', { month: 'short', day: 'numeric', weekday: 'short', timeZone: 'UTC' });
+}
+
+/** Today as this device tells it. */
+export function today(): string {
+  const now = new Date();
+  return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
+}

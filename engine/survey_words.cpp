@@ -1,0 +1,184 @@
+#include "engine/survey_words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lastegg {
+namespace {
+
+using survey::CountClass;
+using survey::How;
+using survey::Level;
+using survey::Why;
+
+/// "about 23 in 100", "under 1 in 100".
+std::string in_hundred(double share) {
+  const int count = static_cast<int>(std::lround(100 * share));
+  return count < 1 ? "under 1 in 100" : fmt::format("about {} in 100", std::min(99, count));
+}
+
+std::string bugs(int count) {
+  return count == 1 ? std::string("1 live bug") : fmt::format("{} live bugs", count);
+}
+
+const char* how_to_look(How how) {
+  return how == How::opened ? "take it apart or turn it over as far as it goes, with a light"
+                            : "run a card and a light along every edge";
+}
+
+}  // namespace
+
+const char* survey_word(Level level) {
+  switch (level) {
+    case Level::none:
+      return "none";
+    case Level::suspected:
+      return "suspected";
+    case Level::old:
+      return "old";
+    case Level::probable:
+      return "probable";
+    case Level::confirmed:
+      return "confirmed";
+    case Level::not_looked:
+      break;
+  }
+  return "not_looked";
+}
+
+const char* survey_word(CountClass count_class) {
+  switch (count_class) {
+    case CountClass::up_to_12:
+      return "up_to_12";
+    case CountClass::from_13_to_30:
+      return "from_13_to_30";
+    case CountClass::over_30:
+      return "over_30";
+    case CountClass::none_counted:
+      break;
+  }
+  return "none_counted";
+}
+
+const char* survey_word(How how) {
+  switch (how) {
+    case How::light_and_card:
+      return "light_and_card";
+    case How::opened:
+      return "opened";
+    case How::trap:
+      return "trap";
+    case How::told:
+      return "told";
+    case How::eye:
+      break;
+  }
+  return "eye";
+}
+
+const char* survey_word(Why why) {
+  switch (why) {
+    case Why::not_accessible:
+      return "not_accessible";
+    case Why::unsure:
+      return "unsure";
+    case Why::signs:
+      return "signs";
+    case Why::trap:
+      return "trap";
+    case Why::part:
+      return "part";
+    case Why::by_eye:
+      return "by_eye";
+    case Why::live:
+      return "live";
+    case Why::not_looked:
+      break;
+  }
+  return "not_looked";
+}
+
+std::string home_text(const survey::Survey& survey, const survey::Outcome& outcome) {
+  const auto looked = std::count_if(outcome.items.begin(), outcome.items.end(),
+                                    [](const auto& item) { return item.level != Level::not_looked; });
+  const std::string extent = fmt::format("{} of {} listed items were looked at", looked, survey.items.size());
+  switch (outcome.home.level) {
+    case Level::confirmed:
+      return outcome.home.live == 0
+                 ? fmt::format("Bed bugs confirmed by eggs; no live bug counted; {}.", extent)
+                 : fmt::format("Bed bugs confirmed: {} counted{}; {}.", bugs(outcome.home.live),
+                               outcome.count_is_least ? ", at least" : "", extent);
+    case Level::probable:
+      return fmt::format("Bed bugs are probable; a live one, surely identified, would confirm them; {}.",
+                         extent);
+    case Level::old:
+      return fmt::format("Only signs after an earlier treatment: they may be old; {}.", extent);
+    case Level::suspected:
+      return fmt::format("Suspected only: nothing surely of bed bugs was found; {}.", extent);
+    case Level::none:
+      return fmt::format("None seen so far, which proves nothing yet; {}.", extent);
+    case Level::not_looked:
+      break;
+  }
+  return "Nobody has looked yet.";
+}
+
+std::string item_text(const survey::ItemJudged& item) {
+  const std::string share = fmt::format("{} of the home's bugs are expected here", in_hundred(item.share));
+  if (item.live > 0) return fmt::format("{} counted; {}.", bugs(item.live), share);
+  switch (item.level) {
+    case Level::confirmed:
+      return fmt::format("Eggs found; {}.", share);
+    case Level::probable:
+      return fmt::format("Signs of use; {}.", share);
+    case Level::old:
+      return fmt::format("Signs, perhaps from before the treatment; {}.", share);
+    case Level::suspected:
+      return fmt::format("Suspected; {}.", share);
+    case Level::none:
+      return fmt::format("None seen; {} all the same.", share);
+    case Level::not_looked:
+      break;
+  }
+  return fmt::format("{}; {}.", item.reached ? "Not looked at" : "Could not be reached", share);
+}
+
+std::string next_text(const survey::Item& item, const survey::ItemJudged& judged) {
+  const std::string share = in_hundred(judged.missed_share);
+  const char* look = how_to_look(judged.how_next);
+  switch (judged.why) {
+    case Why::not_looked:
+      return fmt::format("Nobody has looked here, where {} of the home's bugs are expected{}: {}.", share,
+                         item.sleeps_here ? ", since somebody sleeps or sits long on it" : "", look);
+    case Why::not_accessible:
+      return fmt::format(
+          "It could not be reached, and {} of the home's bugs may sit in it: make it free, then {}.", share,
+          look);
+    case Why::unsure:
+      return fmt::format("Something here is not surely a bed bug: catch it on tape and compare; then {}.",
+                         look);
+    case Why::signs:
+      return fmt::format(
+          "Signs but no bug yet: {} of the home's bugs may sit unseen along its other edges; {}.", share,
+          look);
+    case Why::trap:
+      return fmt::format("The trap here caught bugs: {} of the home's bugs may sit in it; {}.", share, look);
+    case Why::part:
+      return fmt::format("Only {} looked at: {} of the home's bugs may sit along the others; {}.",
+                         judged.edges_looked == 1 ? std::string("one edge was")
+                                                  : fmt::format("{} edges were", judged.edges_looked),
+                         share, look);
+    case Why::by_eye:
+      return fmt::format(
+          "None seen, but such a look misses many: {} of the home's bugs may still sit in it; {}.", share,
+          look);
+    case Why::live:
+      break;
+  }
+  return fmt::format("Bugs sit in groups: {} of the home's bugs may sit unseen in the rest of it; {}.", share,
+                     look);
+}
+
+}  // namespace lastegg
