@@ -163,6 +163,30 @@ TEST(AsTreated, AColdSurfaceTakesAVerdictBackAndAHotOneGrantsNone) {
   EXPECT_NE(before.at("verdict"), "lethal");
 }
 
+TEST(AsTreated, WhatTheSurfaceSaidPacesWhatIsLeft) {
+  Json asked = pace_request();
+  asked.erase("head");
+  const Json planned = answer_of("pace", asked);
+  Json request = treated_request(0.010);
+  request.erase("head");
+  const auto repaced = [&](double gun_celsius) {
+    request["spot_readings"] =
+        Json::array({{{"gun_celsius", gun_celsius}, {"seconds_after", 2}, {"at_metres", 0.5}}});
+    Json again = asked;
+    again.erase("samples");
+    again["calibration"] = answer_of("as_treated", request).at("spot_readings").at("calibrations");
+    EXPECT_EQ(again["calibration"].size(), 1u);
+    return answer_of("pace", again);
+  };
+  const auto celsius_at_an_inch = [](const Json& answer) {
+    return answer.at("one_inch_per_second").at("target_celsius").at("p50").get<double>();
+  };
+  // A surface much colder than expected makes the same pace kill less, one as hot as any makes it kill no
+  // less.
+  EXPECT_LT(celsius_at_an_inch(repaced(45)), celsius_at_an_inch(planned));
+  EXPECT_GE(celsius_at_an_inch(repaced(98)), celsius_at_an_inch(repaced(45)));
+}
+
 TEST(AsTreated, AShapeWithoutAModelIsNotProven) {
   Json request = treated_request(0.01);
   request["edge"]["kind"] = "metal_joint";

@@ -11,7 +11,7 @@ const std::vector<Question>& questions() {
       plan_question(),         method_question(),         visit_question(),
       preparation_question(),  visit_requests_question(), fold_events_question(),
       job_requests_question(), treated_question(),        follow_up_question(),
-      report_question()};
+      report_question(),       probe_check_question()};
   return table;
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <limits>
 
+#include "engine/calibration_json.h"
 #include "engine/request_values.h"
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/weighted.h"
@@ -155,6 +156,22 @@ Result<LearntFromSurface> learn_from_surface(const treated::TreatedEdge& edge, c
   return out;
 }
 
+Json learnt_calibrations(const LearntFromSurface& learnt, const PaceBasis& basis) {
+  Json out = Json::array();
+  for (const steam::PaceProblem& problem : learnt.edge.problems) {
+    const steam::Calibration& calibration = problem.calibration;
+    if (calibration.known_head) continue;
+    std::string covering;
+    for (std::size_t i = 0; i < basis.calibrations.size(); ++i) {
+      const steam::Calibration& one = basis.calibrations[i];
+      if (one.head_key == calibration.head_key && one.cloth_key == calibration.cloth_key)
+        covering = basis.coverings[i];
+    }
+    out.push_back(to_json(calibration, covering));
+  }
+  return out;
+}
+
 Shape learnt_shape() {
   return object(
       {field("readings", list(object({field("shown", text("what was read")),
@@ -164,12 +181,15 @@ Shape learnt_shape() {
                                      "one reading"),
                               "read, and expected before")),
        field("lethal_margin_before", ratio("log10(R/2) of the worst stretch without the readings")),
-       field("lethal_margin_after", ratio("with them")), field("text", text("what was learnt"))},
+       field("lethal_margin_after", ratio("with them")), field("text", text("what was learnt")),
+       field("calibrations", list(calibration_shape(),
+                                  "of these heads, as the readings weigh them: for `pace` of what is left, "
+                                  "in place of those before"))},
       "what the surface said");
 }
 
-Json learnt_json(const LearntFromSurface& learnt, const treated::TreatedReport& before,
-                 const treated::TreatedReport& after) {
+Json learnt_json(const LearntFromSurface& learnt, const PaceBasis& basis,
+                 const treated::TreatedReport& before, const treated::TreatedReport& after) {
   Json rows = Json::array();
   for (std::size_t r = 0; r < learnt.shown.size(); ++r)
     rows.push_back({{"shown", learnt.shown[r]}, {"expected_celsius", learnt.expected[r]}});
@@ -182,7 +202,8 @@ Json learnt_json(const LearntFromSurface& learnt, const treated::TreatedReport& 
       {"text",
        is < was ? "the surface speaks for less heat than was thought"
                 : "the surface agrees with the heat that was thought, or speaks for more; a verdict is not "
-                  "raised by it: a probe in the fold would"}};
+                  "raised by it: a probe in the fold would"},
+      {"calibrations", learnt_calibrations(learnt, basis)}};
 }
 
 }  // namespace lastegg

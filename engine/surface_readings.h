@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/pace_basis.h"
 #include "engine/question.h"
 #include "treatments/touch/touch.h"
 #include "treatments/treated/treated.h"
@@ -28,8 +29,12 @@ struct LearntFromSurface {
 Result<LearntFromSurface> learn_from_surface(const treated::TreatedEdge& edge, const Json& readings,
                                              const std::string& where);
 
+/// Calibrations of the basis as the readings weigh them, in the form that `pace` takes; those of heads that
+/// are known beforehand are left out.
+Json learnt_calibrations(const LearntFromSurface& learnt, const PaceBasis& basis);
+
 Shape learnt_shape();
-Json learnt_json(const LearntFromSurface& learnt, const treated::TreatedReport& before,
-                 const treated::TreatedReport& after);
+Json learnt_json(const LearntFromSurface& learnt, const PaceBasis& basis,
+                 const treated::TreatedReport& before, const treated::TreatedReport& after);
 
 }  // namespace lastegg

@@ -190,7 +190,7 @@ Result<Answer> solve(const Json& request) {
     if (!reweighted) return refuse(reweighted.error());
     auto after = treated::judge(reweighted->edge);
     if (!after) return refuse(after.error());
-    learnt = learnt_json(*reweighted, *report, *after);
+    learnt = learnt_json(*reweighted, *basis, *report, *after);
     // A surface says little of the fold: it may take a verdict back, never grant one.
     if (is_worse(after->verdict, report->verdict)) report = std::move(after);
     report->effective_samples = std::min(report->effective_samples, reweighted->effective_samples);

@@ -27,6 +27,7 @@ const Question& visit_requests_question();
 const Question& treated_question();
 const Question& follow_up_question();
 const Question& report_question();
+const Question& probe_check_question();
 const Question& fold_events_question();
 const Question& job_requests_question();
 

@@ -115,6 +115,12 @@ test('out of reach and for later leave the edge and stay on record', async () =>
   await page.getByText('This browser cannot keep the screen on').waitFor();
 });
 
+test('what the cold surface said has slowed what is left', async () => {
+  await page.locator('[data-slowed]').waitFor({ timeout: 60000 });
+  assert.ok(Number(await page.locator('[data-slowed]').getAttribute('data-slowed')) > 0);
+  await picture('slowed');
+});
+
 test('a key is learnt by pressing it once, and marks', async () => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.getByText('Sound and keys').click();

@@ -3572,6 +3572,31 @@ export type AsTreatedAnswer = {
     lethal_margin_after: number;
     /** What was learnt. */
     text: string;
+    /** Of these heads, as the readings weigh them: for `pace` of what is left, in place of those before. */
+    calibrations: {
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    }[];
   } | null;
   /** What the surface bears, and where that is written. */
   finish: {
@@ -8687,6 +8712,49 @@ export type ReportAnswer = {
   }[];
 };
 
+/** Whether a thermometer is right, by what it showed in melting ice or boiling water. */
+export type ProbeCheckRequest = {
+  /** What the probe was held into. */
+  in: "melting_ice" | "boiling_water";
+  /** What it showed when it stood still. [celsius] [at least -25, at most 130] */
+  shown_celsius: number | string;
+  /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+  pressure_pascal?: number | string;
+  /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+  elevation_metres?: number | string;
+};
+
+export type ProbeCheckAnswer = {
+  /** Of the bath. [celsius] */
+  bath_celsius: number;
+  /** Of the bath, up and down. [kelvin] */
+  bath_spread_kelvin: number;
+  /** Shown less bath; above zero: reads too hot. [kelvin] */
+  error_kelvin: number;
+  /** That a probe may be off. [kelvin] */
+  tolerance_kelvin: number;
+  /** Whether its readings can prove anything. */
+  verdict: "sound" | "not_proven" | "off";
+  /** The verdict in words. */
+  reason: {
+    /** Short name for programs. */
+    code: string;
+    /** A sentence for people. */
+    text: string;
+  };
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
 export interface Questions {
   saturation: { request: SaturationRequest; answer: SaturationAnswer };
   conduction: { request: ConductionRequest; answer: ConductionAnswer };
@@ -8710,6 +8778,7 @@ export interface Questions {
   treated: { request: TreatedRequest; answer: TreatedAnswer };
   follow_up: { request: FollowUpRequest; answer: FollowUpAnswer };
   report: { request: ReportRequest; answer: ReportAnswer };
+  probe_check: { request: ProbeCheckRequest; answer: ProbeCheckAnswer };
 }
 
 export type QuestionName = keyof Questions;
@@ -8737,4 +8806,5 @@ export const question_names = [
   "treated",
   "follow_up",
   "report",
+  "probe_check",
 ] as const satisfies readonly QuestionName[];

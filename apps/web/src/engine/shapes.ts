@@ -82,11 +82,13 @@ export interface PaceAnswer extends Stamped {
 
 // as_treated
 export type RedoCause = 'none' | 'too_fast' | 'near_limit' | 'unclear_record' | 'not_passed' | 'saw_live_bug' | 'no_model';
+/** What is known of a head on a cloth; the page only hands it on. */
+export interface Calibration { head_key: string; cloth_key: string }
 export interface TreatedAnswer extends Stamped {
   verdict: Verdict; harm: Harm; reason: Reason; kill_probability: number | null; depth_reached_metres: number | null;
   length_metres: number; lethal_metres: number; samples: number; effective_samples: number;
   redo: { from_metres: number; to_metres: number; cause: RedoCause; text: string }[];
-  spot_readings: { text: string; readings: { shown: string; expected_celsius: number[] }[] } | null;
+  spot_readings: { text: string; readings: { shown: string; expected_celsius: number[] }[]; calibrations: Calibration[] } | null;
 }
 
 // boiler

@@ -1,6 +1,7 @@
 // What a fold test was made with, and what it asks of the engine (which says so itself: question `job_requests`).
 import type { Entity, FoldTest, JobState, TestRequest } from '../engine/shapes';
 import { job } from '../record/job.svelte';
+import { elevationGiven } from './elevation';
 
 const find = (list: Entity[], id: unknown): Entity | null => list.find((one) => one.id === id) ?? null;
 
@@ -14,7 +15,7 @@ export function kitOf(test: Entity, state: JobState): TestKit {
 }
 
 export function elevationOf(state: JobState, test: Entity | null): number {
-  return Number(test?.elevation_metres ?? state.dwelling?.elevation_metres ?? state.job?.elevation_metres ?? 0);
+  return Number(test?.elevation_metres ?? elevationGiven(state) ?? 0);
 }
 
 /** The question `fold_test` of a test, with what other tests of the machine say; null while it has no readings. */

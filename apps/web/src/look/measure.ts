@@ -26,6 +26,11 @@ export function temperature(celsius: number, units: Units, places = 0): Shown {
   return units.temperature === 'C' ? { text: digits(celsius, places), unit: '°C' } : { text: digits(celsius * 1.8 + 32, places), unit: '°F' };
 }
 
+/** How far apart two temperatures are; no offset of 32. */
+export function difference(kelvin: number, units: Units, places = 1): Shown {
+  return units.temperature === 'C' ? { text: digits(kelvin, places), unit: '°C' } : { text: digits(kelvin * 1.8, places), unit: '°F' };
+}
+
 export function fromTemperature(value: number, units: Units): number {
   return units.temperature === 'C' ? value : (value - 32) / 1.8;
 }
@@ -67,6 +72,17 @@ export function small(metres: number, units: Units): Shown {
 
 export function fromSmall(value: number, units: Units): number {
   return units.length === 'mm' ? value / 1000 : value * k_inch_metres;
+}
+
+const k_pound_kilograms = 0.45359237;
+
+/** What a scale shows. */
+export function mass(kilograms: number, units: Units, places = 2): Shown {
+  return units.length === 'mm' ? { text: digits(kilograms, places), unit: 'kg' } : { text: digits(kilograms / k_pound_kilograms, places), unit: 'lb' };
+}
+
+export function fromMass(value: number, units: Units): number {
+  return units.length === 'mm' ? value : value * k_pound_kilograms;
 }
 
 export function minutes(seconds: number): Shown {

@@ -3,7 +3,7 @@
 import { compute } from '../engine/compute';
 import type { Edge, EngineError, Furniture, PaceAnswer } from '../engine/shapes';
 import { edgeState, type EdgeState } from './edge_state';
-import { k_first_look_samples, k_full_samples, paceRequest, paceStand, type Basis } from './pace_request';
+import { k_first_look_samples, k_full_samples, paceRequest, type Source } from './pace_request';
 
 export class Board {
   answers = $state.raw<Record<string, PaceAnswer>>({});
@@ -15,14 +15,11 @@ export class Board {
   private edges = $state.raw<Edge[]>([]);
 
   /** Asks for every edge again when what is asked has changed. Returns the way to stop. */
-  ask(furniture: Furniture, basis: Basis): void {
-    const asked = JSON.stringify([basis.key, furniture.edges.map((edge) => [edge.id, edge.treat])]);
+  ask(furniture: Furniture, source: Source): void {
+    const asked = JSON.stringify([source.key, furniture.edges.map((edge) => [edge.id, edge.treat])]);
     if (asked === this.asked) return;
-    this.stop();
+    this.clear();
     this.asked = asked;
-    this.answers = {};
-    this.errors = {};
-    this.looked = {};
     this.edges = [...furniture.edges].sort((p, q) => q.height_metres - p.height_metres);
     const generation = (this.generation = compute.generation());
     const groups = new Map<string, Edge[]>();
@@ -30,12 +27,12 @@ export class Board {
       const key = JSON.stringify(edge.treat);
       groups.set(key, [...(groups.get(key) ?? []), edge]);
     }
-    for (const samples of [k_first_look_samples, k_full_samples]) void this.askAll([...groups.values()], basis, samples, generation);
+    for (const samples of source.looks) void this.askAll([...groups.values()], source, samples, generation);
   }
 
-  private async askAll(groups: Edge[][], basis: Basis, samples: number, generation: number): Promise<void> {
+  private async askAll(groups: Edge[][], source: Source, samples: number, generation: number): Promise<void> {
     const first = samples === k_first_look_samples;
-    const outcome = await paceStand(basis, samples, generation, first ? 6 : 3);
+    const outcome = await source.stand(samples, generation, first ? 6 : 3);
     if (generation !== this.generation) return;
     if (!outcome.ok) {
       this.fail(groups.flat(), outcome.error);
@@ -65,6 +62,14 @@ export class Board {
     }
     this.answers = next;
     this.looked = looked;
+  }
+
+  /** Forgets everything. */
+  clear(): void {
+    this.stop();
+    this.answers = {};
+    this.errors = {};
+    this.looked = {};
   }
 
   stop(): void {

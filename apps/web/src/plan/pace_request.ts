@@ -33,6 +33,14 @@ export async function paceStand(basis: Basis, samples: number, generation: numbe
   return { ok: true, answer: { ...place, prior: found.length > 0 ? { ...prior, same_machine: found } : prior } };
 }
 
+/** Where the paces of a board come from, and in which looks. */
+export interface Source { key: string; looks: readonly number[]; stand: (samples: number, generation: number, urgent: number) => Promise<Outcome<Stand>> }
+
+/** As the plan has it: roughly first, then in full. */
+export function asPlanned(basis: Basis): Source {
+  return { key: basis.key, looks: [k_first_look_samples, k_full_samples], stand: (samples, generation, urgent) => paceStand(basis, samples, generation, urgent) };
+}
+
 /** A stand as a question takes it that draws its own samples without a test. */
 export function sampled(stand: Stand, samples: number): Stand {
   return 'calibration' in stand ? stand : { ...stand, samples };

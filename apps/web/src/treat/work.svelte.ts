@@ -3,11 +3,12 @@ import type { Entity, Furniture, JobState } from '../engine/shapes';
 import { shelf } from '../inspect/items.svelte';
 import { kitOf, testInUse } from '../kit/fold_request';
 import { Board } from '../plan/board.svelte';
-import { k_full_samples, paceBasis } from '../plan/pace_request';
+import { asPlanned, k_full_samples, paceBasis } from '../plan/pace_request';
 import { job } from '../record/job.svelte';
 import { k_usual_head_metres } from './beats';
 import { factsByEdge, hasPace, inOrder, k_no_facts, standOf, type Stand } from './edge_stand';
 import { Judge } from './judge.svelte';
+import { Learnt, slower } from './learnt.svelte';
 
 export type Order = 'top_to_bottom' | 'bottom_to_top';
 export interface Left { edges: number; metres: number; seconds: number }
@@ -26,6 +27,9 @@ export function headOf(state: JobState): { test: string | null; head: Entity | n
 export class Work {
   readonly board = new Board();
   readonly judge = new Judge();
+  readonly learnt = new Learnt();
+  /** Paces after readings of the surface. */
+  private readonly after = new Board();
   item = $state.raw<Entity | null>(null);
   /** Edges without a pace are treated as practice has it, and count as not proven. */
   practice = $state(false);
@@ -39,10 +43,12 @@ export class Work {
   readonly order: Order | null = $derived((job.state.edge_orders.filter((one) => one.item === this.item?.id).at(-1)?.order as Order | undefined) ?? null);
   private readonly facts = $derived(factsByEdge(job.state, this.item?.id ?? ''));
   readonly stands: Stand[] = $derived.by(() => inOrder(this.furniture?.edges ?? [], this.order ?? 'top_to_bottom').map((edge) => {
-    const answer = this.board.answers[edge.id] ?? null;
+    const answer = slower(this.board.answers[edge.id] ?? null, this.after.answers[edge.id] ?? null);
     const settled = this.board.errors[edge.id] !== undefined || (this.board.looked[edge.id] ?? 0) >= k_full_samples || hasPace(answer);
     return standOf(edge, this.facts.get(edge.id) ?? k_no_facts, answer, !settled, this.judge.answers[edge.id] ?? null, this.judge.errors[edge.id] !== undefined);
   }));
+  /** How many edges still to do a reading of the surface has slowed. */
+  readonly slowed: number = $derived(this.stands.filter((one) => one.status === 'todo' && one.answer !== null && one.answer === this.after.answers[one.edge.id]).length);
   readonly redo: Stand[] = $derived(this.stands.filter((one) => one.status === 'redo'));
   /** Still to do with a pace. */
   readonly left: Left = $derived(sum(this.stands.filter((one) => one.status === 'todo' && hasPace(one.answer))));
@@ -50,7 +56,14 @@ export class Work {
 
   /** Call from effects: asks for paces, and for verdicts of edges that were passed. */
   ask(): void {
-    if (this.furniture) this.board.ask(this.furniture, this.basis);
+    if (this.furniture) this.board.ask(this.furniture, asPlanned(this.basis));
+  }
+
+  learn(): void {
+    if (!this.furniture) return;
+    this.learnt.ask(this.furniture.edges, this.facts, this.basis);
+    if (this.learnt.source) this.after.ask(this.furniture, this.learnt.source);
+    else this.after.clear();
   }
 
   judgeAll(): void {
@@ -78,6 +91,8 @@ export class Work {
 
   stop(): void {
     this.board.stop();
+    this.after.clear();
+    this.learnt.stop();
     this.judge.stop();
   }
 }

@@ -43,6 +43,7 @@ export const treat = {
   ranking: 'Ranking the edges …',
 
   refill: (minutes: string) => `The tank wants water after about ${minutes} min of steam.`,
+  slowed: (count: number) => (count === 1 ? 'Slower after your readings: 1 edge.' : `Slower after your readings: ${count} edges.`),
   noRefill: 'The tank lasts for what is left here.',
   towelLife: (minutes: string) => `Change the towel after ${minutes} min of steam.`,
   noForecast: 'No forecast of water and towel: tank, power and water of the steamer are not recorded under Kit.',
