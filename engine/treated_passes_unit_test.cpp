@@ -64,14 +64,14 @@ TEST(TreatedPasses, AChangeOfTowelsLeavesItsIntervalUnknown) {
 
 TEST(TreatedPasses, ALiveBugStaysUntilAPassIsKnownToHaveComeAfter) {
   const Json first = stroke("a", 1, 100), second = stroke("b", 1, 100);
-  const Json state = state_of({first, second}, {bug("m")});
+  const Json state = state_of({first, second}, Json::array({bug("m")}));
   const EdgeRecord record = record_of_edge(state, "i", "e");
   const auto unknown = passes_of(record.strokes, record, state, 1);
   EXPECT_TRUE(saw(unknown.back())) << "nobody said which came last";
 
   Json answer = second;
   answer["follows"] = "m";
-  const Json told = state_of({answer, first}, {bug("m")});  // whatever the order of the list
+  const Json told = state_of({answer, first}, Json::array({bug("m")}));  // whatever the order of the list
   const EdgeRecord known = record_of_edge(told, "i", "e");
   const auto passes = passes_of(known.strokes, known, told, 1);
   EXPECT_TRUE(saw(passes.front()));
@@ -83,7 +83,7 @@ TEST(TreatedPasses, ALaterVisitComesAfter) {
   first["visit"] = "v1";
   second["visit"] = "v2";
   const Json visits = {{{"id", "v1"}, {"on", "2026-03-02"}}, {{"id", "v2"}, {"on", "2026-03-21"}}};
-  const Json state = state_of({second, first}, {bug("m", "v1")}, visits);
+  const Json state = state_of({second, first}, Json::array({bug("m", "v1")}), visits);
   const EdgeRecord record = record_of_edge(state, "i", "e");
   const auto passes = passes_of(record.strokes, record, state, 1);
   EXPECT_TRUE(saw(passes.front()));
@@ -106,7 +106,8 @@ TEST(TreatedPasses, AnEndReadOffATapeIsTheEdgesOwn) {
 TEST(TreatedPasses, OtherEdgesAndBrokenStatesAreLeftAlone) {
   const EdgeRecord none = record_of_edge({{"strokes", 3}}, "i", "e");
   EXPECT_TRUE(none.strokes.empty());
-  EXPECT_TRUE(record_of_edge(state_of({stroke("a", 1, 1)}, Json::array()), "i", "other").strokes.empty());
+  EXPECT_TRUE(record_of_edge(state_of(Json::array({stroke("a", 1, 1)}), Json::array()), "i", "other")
+                  .strokes.empty());
 }
 
 }  // namespace

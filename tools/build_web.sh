@@ -22,5 +22,5 @@ mark=$(mktemp)  # its time is that of the beginning: what changes during the bui
 trap 'rm -f "$mark"' EXIT
 npm run build
 find dist -type f -size +1k \( -name '*.js' -o -name '*.css' -o -name '*.html' -o -name '*.wasm' -o -name '*.svg' \
-  -o -name '*.json' -o -name '*.webmanifest' \) -exec brotli --force --keep --quality=9 {} +
+  -o -name '*.json' -o -name '*.webmanifest' \) -exec brotli --force --keep --quality=11 --lgwin=24 {} +
 touch -r "$mark" "$done_mark"

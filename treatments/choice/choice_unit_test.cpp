@@ -97,7 +97,8 @@ TEST(Choice, ConsentsOpenAndRefusalsBar) {
   situation.consents["discard"] = Answer::given;
   EXPECT_EQ(offer_of(offers(situation), "discard").standing, Standing::allowed);
   situation.consents["discard"] = Answer::refused;
-  const Offer& refused = offer_of(offers(situation), "discard");
+  const auto all = offers(situation);
+  const Offer& refused = offer_of(all, "discard");
   EXPECT_EQ(refused.standing, Standing::barred);
   EXPECT_FALSE(refused.overridable);
 }
