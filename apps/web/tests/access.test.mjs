@@ -7,7 +7,7 @@ import { after, before, test } from 'node:test';
 import AxeBuilder from '@axe-core/playwright';
 import { k_desk, k_phone, open, profile } from './browser.mjs';
 import { serve } from './server.mjs';
-import { edgesWithState, goTo, k_sofa, openDemo, verdict } from './steps.mjs';
+import { drawn, edgesWithState, goTo, k_sofa, openDemo, verdict } from './steps.mjs';
 
 const k_pictures = process.env.LASTEGG_PICTURES;
 const k_least_control = 48;
@@ -46,10 +46,10 @@ async function look(theme) {
   await goTo(page, 'record');
   await page.getByRole('radio', { name: theme === 'day' ? 'Daylight' : 'Dark room' }).check();
   await page.waitForFunction((wanted) => document.documentElement.dataset.look === wanted, theme);
-  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
 }
 
 async function violations() {
+  await drawn(page);
   const found = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).setLegacyMode(true).analyze();
   return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => `${node.target.join(' ')} (${node.any[0]?.message ?? ''})`).slice(0, 3).join(' | ')}`);
 }

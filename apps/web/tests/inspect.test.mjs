@@ -8,7 +8,7 @@ import { deflateSync } from 'node:zlib';
 import AxeBuilder from '@axe-core/playwright';
 import { k_desk, k_phone, open, profile } from './browser.mjs';
 import { serve } from './server.mjs';
-import { goTo, k_sofa, openDemo, saved, startOwnJob } from './steps.mjs';
+import { drawn, goTo, k_sofa, openDemo, saved, startOwnJob } from './steps.mjs';
 
 const k_pictures = process.env.LASTEGG_PICTURES;
 const k_bedroom = '0194a3c0-0000-7000-8000-000000000004';
@@ -236,6 +236,7 @@ test('a hazard says who decides and is shown as a hard stop', async () => {
 });
 
 async function violations() {
+  await drawn(page);
   const found = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).setLegacyMode(true).analyze();
   return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).slice(0, 3).join(' | ')}`);
 }

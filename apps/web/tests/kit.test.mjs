@@ -6,7 +6,7 @@ import { after, before, test } from 'node:test';
 import AxeBuilder from '@axe-core/playwright';
 import { k_phone, open, profile } from './browser.mjs';
 import { serve } from './server.mjs';
-import { goTo, openDemo, saved } from './steps.mjs';
+import { drawn, goTo, openDemo, saved } from './steps.mjs';
 
 const k_pictures = process.env.LASTEGG_PICTURES;
 let server, folder, context, page;
@@ -30,7 +30,7 @@ after(async () => {
 /** What must hold of the page in sight: axe finds nothing, nothing is wider than 320 px; and its picture. */
 async function sound(name) {
   await page.mouse.move(0, 0);
-  await page.evaluate(() => Promise.all(document.getAnimations().map((one) => one.finished)));
+  await drawn(page);
   const found = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).setLegacyMode(true).analyze();
   assert.deepEqual(found.violations.map((one) => `${one.id}: ${one.nodes[0].target.join(' ')}`), [], name);
   await page.setViewportSize({ width: 320, height: 640 });

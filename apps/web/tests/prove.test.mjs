@@ -9,7 +9,7 @@ import { k_desk, k_phone, open, profile } from './browser.mjs';
 import { importEvents } from './job_files.mjs';
 import { facts, pages, paper } from './pdf.mjs';
 import { serve } from './server.mjs';
-import { goTo, saved } from './steps.mjs';
+import { drawn, goTo, saved } from './steps.mjs';
 
 const k_pictures = process.env.LASTEGG_PICTURES;
 const k_job = fileURLToPath(new URL('../../../examples/treated_job.ndjson', import.meta.url));
@@ -53,6 +53,7 @@ async function noSidewaysScroll() {
 }
 
 async function violations() {
+  await drawn(page);
   const found = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).setLegacyMode(true).analyze();
   return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => `${node.target.join(' ')} ${node.any[0]?.message ?? ''}`).slice(0, 3).join(' | ')}`);
 }

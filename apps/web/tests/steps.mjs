@@ -2,6 +2,12 @@
 export const k_sofa = '0194a3c0-0000-7000-8000-00000000000a';
 export const k_verdicts = ['lethal', 'short', 'not_proven'];
 
+/** Waits until what was changed is on the screen: two frames, and every transition at its end. */
+export async function drawn(page) {
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await page.evaluate(() => Promise.all(document.getAnimations().filter((one) => one.effect?.getTiming().iterations !== Infinity).map((one) => one.finished)));
+}
+
 export async function goTo(page, ...names) {
   await page.evaluate((hash) => { location.hash = hash; }, '#/' + names.map(encodeURIComponent).join('/'));
 }

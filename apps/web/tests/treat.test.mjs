@@ -7,7 +7,7 @@ import { after, before, test } from 'node:test';
 import AxeBuilder from '@axe-core/playwright';
 import { k_arguments, k_phone, open, profile } from './browser.mjs';
 import { serve } from './server.mjs';
-import { goTo, k_sofa, openDemo, saved } from './steps.mjs';
+import { drawn, goTo, k_sofa, openDemo, saved } from './steps.mjs';
 import { begun, glance, guide, hasStatus, inPhase, k_other_edge, k_short_edge, leaveGuide, now, openTreat, press } from './treat_steps.mjs';
 
 const k_pictures = process.env.LASTEGG_PICTURES;
@@ -41,6 +41,7 @@ async function picture(name) {
 }
 
 async function noViolations(what) {
+  await drawn(page);
   const found = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).setLegacyMode(true).analyze();
   assert.deepEqual(found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).slice(0, 3).join(' | ')}`), [], what);
 }

@@ -9,7 +9,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { strToU8, zipSync } from 'fflate';
 import { k_desk, k_phone, open, profile } from './browser.mjs';
 import { serve } from './server.mjs';
-import { goTo } from './steps.mjs';
+import { drawn, goTo } from './steps.mjs';
 
 const k_pictures = process.env.LASTEGG_PICTURES;
 const k_kinds = ['mattress', 'recliner'];
@@ -49,6 +49,7 @@ async function picture(name, options = {}) {
 }
 
 async function violations() {
+  await drawn(page);
   const found = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).setLegacyMode(true).analyze();
   return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).slice(0, 3).join(' | ')}`);
 }
