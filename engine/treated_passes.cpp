@@ -5,21 +5,14 @@
 #include <initializer_list>
 #include <optional>
 
-#include "engine/request_values.h"
+#include "engine/state_values.h"
 
 namespace lastegg {
 namespace {
 
-std::string word_of(const Json& one, const char* key) {
-  const Json* found = one.is_object() ? member_if(one, key) : nullptr;
-  return found != nullptr && found->is_string() ? found->get<std::string>() : std::string();
-}
-
 bool has_numbers(const Json& one, std::initializer_list<const char*> keys) {
-  return std::all_of(keys.begin(), keys.end(), [&](const char* key) {
-    const Json* found = one.is_object() ? member_if(one, key) : nullptr;
-    return found != nullptr && found->is_number();
-  });
+  return std::all_of(keys.begin(), keys.end(),
+                     [&](const char* key) { return value_of(one, key).has_value(); });
 }
 
 // A state that did not come from a fold may hold anything; what lacks its members says nothing.
@@ -38,9 +31,7 @@ bool is_whole(const Json& one, const std::string& list) {
 std::vector<Json> entries_about(const Json& state, const char* list, const std::string& item,
                                 const std::string& edge) {
   std::vector<Json> out;
-  const Json* found = member_if(state, list);
-  if (found == nullptr || !found->is_array()) return out;
-  for (const Json& one : *found) {
+  for (const Json& one : list_of(state, list)) {
     if (word_of(one, "item") == item && word_of(one, "edge") == edge && is_whole(one, list))
       out.push_back(one);
   }
@@ -55,9 +46,8 @@ bool is_told(const Json& one, const char* key) {
 // The day of the visit of a stroke or mark; empty where it is not known.
 std::string day_of_visit(const Json& one, const Json& state) {
   const std::string visit = word_of(one, "visit");
-  const Json* visits = member_if(state, "visits");
-  if (visit.empty() || visits == nullptr || !visits->is_array()) return "";
-  for (const Json& known : *visits) {
+  if (visit.empty()) return "";
+  for (const Json& known : list_of(state, "visits")) {
     if (word_of(known, "id") == visit) return word_of(known, "on");
   }
   return "";

@@ -7,28 +7,12 @@
 #include <utility>
 #include <vector>
 
-#include "engine/request_values.h"
+#include "engine/state_values.h"
 #include "job/furniture/catalogue.h"
 #include "treatments/choice/choice.h"
 
 namespace lastegg {
 namespace {
-
-const Json& list_of(const Json& object, const char* key) {
-  static const Json none = Json::array();
-  const Json* found = object.is_object() ? member_if(object, key) : nullptr;
-  return found != nullptr && found->is_array() ? *found : none;
-}
-
-std::string word_of(const Json& entity, const char* key) {
-  const Json* found = member_if(entity, key);
-  return found != nullptr && found->is_string() ? found->get<std::string>() : std::string();
-}
-
-std::optional<double> value_of(const Json& entity, const char* key) {
-  const Json* found = member_if(entity, key);
-  return found != nullptr && found->is_number() ? std::optional<double>(found->get<double>()) : std::nullopt;
-}
 
 void copy(const Json& from, Json& to, std::initializer_list<const char*> keys) {
   for (const char* key : keys)

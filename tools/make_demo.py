@@ -8,11 +8,8 @@ the same every time: examples/demo.ndjson, and the copy that the page opens.
 tools/make_demo.py          writes both files
 tools/make_demo.py --check  fails if they are not what this program writes
 """
-import json
-import pathlib
-import sys
+from invented_job import ROOT, lines, subject, write_or_check
 
-ROOT = pathlib.Path(__file__).resolve().parent.parent
 FILES = [ROOT / "examples" / "demo.ndjson", ROOT / "apps" / "web" / "public" / "demo" / "apartment.ndjson"]
 
 # Subjects: what the events speak about.
@@ -61,10 +58,6 @@ TRAPS = [
     (BEDROOM, MATTRESS, "Bed, head right", {"adults": 0, "nymphs": 2}),
     (LIVING_ROOM, SOFA, "Sofa, front left", {"adults": 0, "nymphs": 0}),
 ]
-
-
-def subject(number):
-    return f"0194a3c0-0000-7000-8000-{number:012x}"
 
 
 def statements():
@@ -135,31 +128,5 @@ def statements():
     yield "settings/1", SETTINGS, {"temperature": "F", "length": "in", "fold_test": subject(FOLD_TEST)}
 
 
-def text():
-    lines = []
-    for number, (kind, about, data) in enumerate(statements(), start=1):
-        lines.append(json.dumps({
-            "id": f"0194a3c1-0000-7000-8000-{number:012x}",
-            "kind": kind,
-            "subject": subject(about),
-            "device": subject(0xD0),
-            "actor": "demo",
-            "at": f"2025-01-26T{9 + number // 60:02d}:{number % 60:02d}:00-07:00",
-            "data": {**data, "invented": True},
-        }, separators=(",", ":"), ensure_ascii=False))
-    return "".join(line + "\n" for line in lines)
-
-
-def main():
-    wanted = text()
-    for file in FILES:
-        name = file.relative_to(ROOT)
-        if "--check" not in sys.argv:
-            file.write_text(wanted, encoding="utf-8")
-            print(f"{name}: {wanted.count(chr(10))} events")
-        elif not file.exists() or file.read_text(encoding="utf-8") != wanted:
-            sys.exit(f"{name} is not what tools/make_demo.py writes")
-
-
 if __name__ == "__main__":
-    main()
+    write_or_check(FILES, lines(statements(), "2025-01-26"))

@@ -7,11 +7,9 @@ was done well but for one hurried edge and one live bug, an ottoman in part, a l
 tools/make_treated_job.py          writes the file
 tools/make_treated_job.py --check  fails if it is not what this program writes
 """
-import json
-import pathlib
-import sys
+from invented_job import ROOT, lines, subject, write_or_check
 
-FILE = pathlib.Path(__file__).resolve().parent.parent / "examples" / "treated_job.ndjson"
+FILE = ROOT / "examples" / "treated_job.ndjson"
 
 JOB, DWELLING, ROOM, MATTRESS, OTTOMAN, RECLINER = 0x1001, 0x1002, 0x1003, 0x100A, 0x100B, 0x100C
 MACHINE, HEAD, TOWEL, PROBE, FOLD_TEST, VISIT, SETTINGS = 0x1014, 0x1015, 0x1016, 0x1017, 0x101E, 0x1020, 0x1030
@@ -33,10 +31,6 @@ STROKES_MADE = [
     (OTTOMAN, "dust_cover.left_edge", 0.424, 0.028),
     (OTTOMAN, "dust_cover.front_edge", 0.574, 0.028),
 ]
-
-
-def subject(number):
-    return f"0194a3c0-0000-7000-8000-{number:012x}"
 
 
 def statements():
@@ -84,29 +78,5 @@ def statements():
     yield "settings/1", SETTINGS, {"temperature": "F", "length": "in", "fold_test": subject(FOLD_TEST)}
 
 
-def text():
-    lines = []
-    for number, (kind, about, data) in enumerate(statements(), start=1):
-        lines.append(json.dumps({
-            "id": f"0194a3c1-0000-7000-8000-{0x2000 + number:012x}",
-            "kind": kind,
-            "subject": subject(about),
-            "device": subject(0xD0),
-            "actor": "demo",
-            "at": f"2026-03-02T{9 + number // 60:02d}:{number % 60:02d}:00-07:00",
-            "data": {**data, "invented": True},
-        }, separators=(",", ":"), ensure_ascii=False))
-    return "".join(line + "\n" for line in lines)
-
-
-def main():
-    wanted = text()
-    if "--check" not in sys.argv:
-        FILE.write_text(wanted, encoding="utf-8")
-        print(f"{FILE.name}: {wanted.count(chr(10))} events")
-    elif not FILE.exists() or FILE.read_text(encoding="utf-8") != wanted:
-        sys.exit(f"{FILE.name} is not what tools/make_treated_job.py writes")
-
-
 if __name__ == "__main__":
-    main()
+    write_or_check([FILE], lines(statements(), "2026-03-02", first=0x2001))

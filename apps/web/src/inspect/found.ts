@@ -6,11 +6,6 @@ import { named, words } from '../words/words';
 /** Where something is: a room, an item, an edge of it. */
 export interface Place { room?: string; item?: string; edge?: string; title: string }
 
-export const today = (): string => {
-  const now = new Date();
-  return [now.getFullYear(), String(now.getMonth() + 1).padStart(2, '0'), String(now.getDate()).padStart(2, '0')].join('-');
-};
-
 export function lists(one: Entity, { room, item, edge }: Place): boolean {
   if (item) return one.item === item && (edge === undefined || one.edge === edge);
   return room !== undefined && one.room === room && !one.item;

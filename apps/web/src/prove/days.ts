@@ -4,9 +4,3 @@ export function shownDay(day: string | null): string {
   const date = new Date(`${day}T00:00:00Z`);
   return Number.isNaN(date.getTime()) ? day : date.toLocaleDateString('en-US', { month: 'short', day: 'numeric', weekday: 'short', timeZone: 'UTC' });
 }
-
-/** Today as this device tells it. */
-export function today(): string {
-  const now = new Date();
-  return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
-}
