@@ -1,9 +1,10 @@
 #!/usr/bin/env python3
 """Fits the polynomials of the lanes: single precision, so a few parts in ten million are enough.
 
-exp2 and log (physics/numerics/lanes.h) and the density of saturated vapour (treatments/steam/lane_kernel.h), each
+exp2 and log (physics/numerics/lanes.h) and the density of saturated vapour (treatments/steam/lane_cells.h), each
 interpolated at Chebyshev nodes and written as a power series. The density is that of the reference,
-M psat(T) / (R T) with psat of IAPWS-IF97, so that both engines solve the same equations.
+M psat(T) / (R T) with psat of IAPWS-IF97, so that both engines solve the same equations; what is fitted is its
+fourth root, which is nearly a polynomial and asks for no exponential.
 
     tools/fit_lane_functions.py                     prints coefficients and the largest errors
     tools/fit_lane_functions.py --check FILE ...    exit 1 unless every coefficient stands in one of these files
@@ -18,8 +19,8 @@ from chebyshev import interpolate, value  # noqa: E402
 from fit_saturation import saturation_pressure  # noqa: E402  the same curve as the reference's
 
 MOLAR_MASS, GAS_CONSTANT = 0.018015268, 8.314462618
-CENTRE, HALF_WIDTH, DENSITY_DEGREE = 42.5, 72.5, 8
-EXP2_DEGREE, LOG_DEGREE = 6, 8
+CENTRE, HALF_WIDTH, DENSITY_DEGREE = 42.5, 72.5, 7
+EXP2_DEGREE, LOG_DEGREE = 6, 6
 
 
 def density(celsius):
@@ -35,7 +36,7 @@ def log_tail(f):
 
 def fits():
     low, high = CENTRE - HALF_WIDTH, CENTRE + HALF_WIDTH
-    rho = interpolate(lambda t: math.log2(density(t)), low, high, DENSITY_DEGREE)
+    rho = interpolate(lambda t: density(t) ** 0.25, low, high, DENSITY_DEGREE)
     exp2 = interpolate(lambda x: 2 ** (x / 2), -1, 1, EXP2_DEGREE)  # 2^f for f = s / 2
     exp2 = [c * 2 ** k for k, c in enumerate(exp2)]  # as a series in f
     root = math.sqrt(2)
@@ -45,14 +46,14 @@ def fits():
     for k, c in enumerate(tail):
         for i in range(k + 1):
             shifted[i] += c * math.comb(k, i) * (-middle) ** (k - i) / half ** k
-    return {"saturated vapour density": rho, "exp2": exp2, "log": shifted}
+    return {"fourth root of saturated vapour density": rho, "exp2": exp2, "log": shifted}
 
 
 def errors(found):
     grid = [i / 1000 for i in range(1001)]
     rho, exp2, tail = found.values()
-    yield "density, 0..110 C, relative", max(abs(2 ** value(rho, (110 * g - CENTRE) / HALF_WIDTH) / density(110 * g) - 1) for g in grid)
-    yield "density, -30..0 C, relative", max(abs(2 ** value(rho, (-30 * g - CENTRE) / HALF_WIDTH) / density(-30 * g) - 1) for g in grid)
+    yield "density, 0..110 C, relative", max(abs(value(rho, (110 * g - CENTRE) / HALF_WIDTH) ** 4 / density(110 * g) - 1) for g in grid)
+    yield "density, -30..0 C, relative", max(abs(value(rho, (-30 * g - CENTRE) / HALF_WIDTH) ** 4 / density(-30 * g) - 1) for g in grid)
     yield "exp2, relative", max(abs(value(exp2, g - 0.5) / 2 ** (g - 0.5) - 1) for g in grid)
     fs = [math.sqrt(0.5) + g * (math.sqrt(2) - math.sqrt(0.5)) - 1 for g in grid]
     yield "log, absolute", max(abs(f - f * f / 2 + f ** 3 * value(tail, f) - math.log1p(f)) for f in fs)

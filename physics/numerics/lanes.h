@@ -101,15 +101,14 @@ LASTEGG_LANE_FUNCTION F exp2(F x) {
 /// Checked: physics/numerics/lanes_agreement_test.cpp
 template <class F>
 LASTEGG_LANE_FUNCTION F log(F x) {
-  static constexpr float coefficients[] = {0.333333312f,  -0.24999997f,  0.200007157f,
-                                           -0.166678023f, 0.142490576f,  -0.124256873f,
-                                           0.116854199f,  -0.114797339f, 0.0697161151f};
+  static constexpr float coefficients[] = {0.333334154f, -0.250007026f, 0.199842232f, -0.166027189f,
+                                           0.147038992f, -0.140308922f, 0.0904878443f};
   constexpr std::int32_t root_half = 0x3f3504f3;  // bits of sqrt(1/2)
   const Mask<F> bits = reinterpret_cast<Mask<F>>(x);
   const Mask<F> exponent = (bits - root_half) >> 23;
   const F f = reinterpret_cast<F>(bits - (exponent << 23)) - 1.0f;
   const Powers<F> p = powers(f);
-  const F tail = p.x2 * (f * polynomial<9>(coefficients, p) - 0.5f);
+  const F tail = p.x2 * (f * polynomial<7>(coefficients, p) - 0.5f);
   return __builtin_convertvector(exponent, F) * 0.693147181f + (f + tail);
 }
 

@@ -18,10 +18,12 @@ constexpr int k_finest_refine = 2;  // in the lanes; what faults there too is fo
 constexpr double k_same_depth_metres =
     10e-6;  // a thinner layer would cost digits, and no gradient matters over it
 constexpr int k_most_phases_of_a_pass = 4;
+constexpr std::size_t k_most_together = 16 * k_pack;  // passes for which there is memory at a time
+static_assert(k_schedule_rows == k_pack_rows);
 constexpr double k_series_step_kelvin = 1.0;
 constexpr float k_largest_mismatch = 1.0f;  // kelvin
-// A pass that needs more is marched anew with finer steps throughout; a preview is left at that.
-constexpr int k_usual_halvings = 3, k_preview_halvings = 4;
+constexpr int k_most_halvings =
+    5;  // of a step; a pass that needs more is marched anew with finer steps throughout
 
 // Pieces of a step when the dose is summed: none spans more than about two kelvin in the usual schedule.
 constexpr int k_skirt_pieces = 3, k_cover_pieces = 6, k_air_pieces = 4;
@@ -115,36 +117,45 @@ PackShape shape_of(const Split& split, int cells) {
   return shape;
 }
 
-PackSteps steps_of(PackPhase phase, const Schedule& schedule, int refine) {
-  PackSteps steps;
-  steps.phase = phase;
-  steps.blocks = schedule.blocks;
-  steps.steps = schedule.steps * refine;
-  steps.ratio = static_cast<float>(schedule.ratio);
-  steps.pieces = phase == PackPhase::cover   ? k_cover_pieces
-                 : phase == PackPhase::skirt ? k_skirt_pieces
-                                             : k_air_pieces;
-  steps.pieces = std::max(1, steps.pieces / refine);
-  steps.watched = phase != PackPhase::gap;
-  return steps;
+PackPhasePlan phase_plan(PackPhase phase, const ScheduleRows& rows, Schedule Schedules::* schedule,
+                         int refine) {
+  PackPhasePlan plan;
+  plan.phase = phase;
+  for (std::size_t row = 0; row < rows.size(); ++row) {
+    const Schedule& base = rows[row].*schedule;
+    plan.rows[row] = {base.blocks, base.steps * refine, static_cast<float>(base.ratio)};
+  }
+  const int pieces = phase == PackPhase::cover   ? k_cover_pieces
+                     : phase == PackPhase::skirt ? k_skirt_pieces
+                                                 : k_air_pieces;
+  plan.pieces = std::max(1, pieces / refine);
+  plan.watched = phase != PackPhase::gap;
+  return plan;
 }
 
-// The phases of a batch; their durations are filled in per lane.
-void lay_out_phases(const LaneBatch& batch, const Schedules& schedules, int refine, PackInput& input) {
-  const auto add = [&](PackPhase phase, const Schedule& schedule) {
-    input.phases[static_cast<std::size_t>(input.phase_count++)] = steps_of(phase, schedule, refine);
+PackPlan plan_of(const LaneBatch& batch, LaneAccuracy accuracy, int refine) {
+  const bool preview = accuracy == LaneAccuracy::preview;
+  const ScheduleRows& rows = preview ? k_preview_schedules : k_usual_schedules;
+  PackPlan plan;
+  plan.dose = pack_dose();
+  plan.stop_below_celsius = static_cast<float>(batch.stop_below_celsius);
+  plan.largest_mismatch_kelvin = k_largest_mismatch;
+  plan.most_halvings = k_most_halvings;
+  const auto add = [&](PackPhase phase, Schedule Schedules::* schedule) {
+    plan.phases[static_cast<std::size_t>(plan.phase_count++)] = phase_plan(phase, rows, schedule, refine);
   };
   for (int pass = 0; pass < batch.passes; ++pass) {
-    if (pass > 0) add(PackPhase::gap, schedules.gap);
-    add(PackPhase::skirt, schedules.skirt);
-    add(PackPhase::cover, schedules.cover);
-    add(PackPhase::skirt, schedules.skirt);
+    if (pass > 0) add(PackPhase::gap, &Schedules::gap);
+    add(PackPhase::skirt, &Schedules::skirt);
+    add(PackPhase::cover, &Schedules::cover);
+    add(PackPhase::skirt, &Schedules::skirt);
   }
-  add(PackPhase::air, schedules.air);
+  add(PackPhase::air, &Schedules::air);
+  return plan;
 }
 
 void fill_lane(const LaneBatch& batch, const LanePass& pass, const Stack& split, double highest_allowed,
-               double pace, std::size_t lane, PackInput& input) {
+               double pace, const PackPlan& plan, std::size_t lane, PackInput& input) {
   const auto put = [lane](Pack& pack, double value) { pack[lane] = static_cast<float>(value); };
   put(input.dew, pass.head.dew_celsius);
   put(input.film, pass.head.film_watts_per_m2_kelvin);
@@ -170,14 +181,15 @@ void fill_lane(const LaneBatch& batch, const LanePass& pass, const Stack& split,
     put(layer.openness, split[i].permeable ? split[i].porosity / split[i].tortuosity : 1);
     put(layer.sorption, split[i].sorption_scale_kilograms_per_m3);
   }
-  for (int p = 0; p < input.phase_count; ++p) {
-    PackSteps& phase = input.phases[static_cast<std::size_t>(p)];
-    const double seconds = phase.phase == PackPhase::skirt   ? pass.head.skirt_length_metres / pace
-                           : phase.phase == PackPhase::cover ? pass.head.length_metres / pace
-                           : phase.phase == PackPhase::gap   ? batch.gap_seconds
-                                                             : batch.observe_seconds;
-    put(phase.seconds, seconds);
+  for (std::size_t p = 0; p < static_cast<std::size_t>(plan.phase_count); ++p) {
+    const PackPhase phase = plan.phases[p].phase;
+    const double seconds = phase == PackPhase::skirt   ? pass.head.skirt_length_metres / pace
+                           : phase == PackPhase::cover ? pass.head.length_metres / pace
+                           : phase == PackPhase::gap   ? batch.gap_seconds
+                                                       : batch.observe_seconds;
+    put(input.phase_seconds[p], seconds);
   }
+  input.row[lane] = static_cast<std::int32_t>(schedule_row(pass.head.length_metres / pace));
 }
 
 LaneAnswer answer_of(const PackOutput& output, std::size_t lane, int refine) {
@@ -234,15 +246,6 @@ Result<LaneAnswer> answer_by_reference(const LaneBatch& batch, const LanePass& p
   return answer;
 }
 
-int moments_of(const PackInput& input) {
-  int moments = 1;
-  for (int p = 0; p < input.phase_count; ++p) {
-    const PackSteps& phase = input.phases[static_cast<std::size_t>(p)];
-    moments += phase.blocks * phase.steps;
-  }
-  return moments;
-}
-
 }  // namespace
 
 Result<ReadyPasses> ReadyPasses::of(const LaneBatch& batch, std::span<const LanePass> passes) {
@@ -272,15 +275,11 @@ Result<std::vector<LaneAnswer>> ReadyPasses::run(const LaneBatch& batch, std::sp
                                                  std::span<const double> paces, LaneAccuracy accuracy,
                                                  PackKernel kernel) const {
   std::vector<LaneAnswer> answers(which.size());
-  std::vector<std::vector<std::size_t>> members(groups_.size() * k_schedule_rows);
-  for (std::size_t i = 0; i < which.size(); ++i) {
-    const Ready& ready = passes_[which[i]];
-    members[ready.group * k_schedule_rows + schedule_row(ready.pass.head.length_metres / paces[i])].push_back(
-        i);
-  }
-  for (std::size_t m = 0; m < members.size(); ++m) {
-    const Kind kind{groups_[m / k_schedule_rows], m % k_schedule_rows, accuracy};
-    for (const std::size_t i : march(batch, kind, kernel, which, paces, std::move(members[m]), answers)) {
+  std::vector<std::vector<std::size_t>> members(groups_.size());
+  for (std::size_t i = 0; i < which.size(); ++i) members[passes_[which[i]].group].push_back(i);
+  for (std::size_t group = 0; group < groups_.size(); ++group) {
+    const Asked asked{batch, which, paces, accuracy, kernel};
+    for (const std::size_t i : march(asked, groups_[group], std::move(members[group]), answers)) {
       LanePass pass = passes_[which[i]].pass;
       pass.pace_metres_per_second = paces[i];
       auto answer = answer_by_reference(batch, pass);
@@ -291,40 +290,37 @@ Result<std::vector<LaneAnswer>> ReadyPasses::run(const LaneBatch& batch, std::sp
   return answers;
 }
 
-// Marches the waiting ones of a kind; finer where a lane faults. What is left over is for the reference.
-std::vector<std::size_t> ReadyPasses::march(const LaneBatch& batch, const Kind& kind, PackKernel kernel,
-                                            std::span<const std::size_t> which, std::span<const double> paces,
+// Marches the waiting ones of a group; finer where a lane faults. What is left over is for the reference.
+std::vector<std::size_t> ReadyPasses::march(const Asked& asked, const Group& group,
                                             std::vector<std::size_t> waiting,
                                             std::vector<LaneAnswer>& answers) const {
-  const Group& group = kind.group;
-  if (!group.fits_lanes || batch.passes * k_most_phases_of_a_pass > k_most_pack_phases) return waiting;
-  const bool preview = kind.accuracy == LaneAccuracy::preview;
-  const Schedules& schedules = (preview ? k_preview_schedules : k_usual_schedules)[kind.schedule_row];
-  PackOutput output;
+  if (!group.fits_lanes || asked.batch.passes * k_most_phases_of_a_pass > k_most_pack_phases) return waiting;
+  const PackShape& shape = asked.accuracy == LaneAccuracy::preview ? group.preview : group.usual;
+  std::vector<PackInput> inputs;
+  std::vector<PackOutput> outputs;
   for (int refine = 1; refine <= k_finest_refine && !waiting.empty(); refine *= 2) {
-    PackInput input;
-    input.dose = pack_dose();
-    input.stop_below_celsius = static_cast<float>(batch.stop_below_celsius);
-    input.largest_mismatch_kelvin = k_largest_mismatch;
-    input.most_halvings = preview ? k_preview_halvings : k_usual_halvings;
-    lay_out_phases(batch, schedules, refine, input);
-    if (moments_of(input) > k_most_pack_steps) break;
+    const PackPlan plan = plan_of(asked.batch, asked.accuracy, refine);
     std::vector<std::size_t> faulty;
-    for (std::size_t first = 0; first < waiting.size(); first += k_pack) {
-      const std::size_t count = std::min<std::size_t>(k_pack, waiting.size() - first);
-      for (std::size_t lane = 0; lane < k_pack;
-           ++lane) {  // lanes without a pass of their own repeat the last
-        const std::size_t i = waiting[first + std::min(lane, count - 1)];
-        const Ready& ready = passes_[which[i]];
-        fill_lane(batch, ready.pass, ready.split, ready.highest_allowed_celsius, paces[i], lane, input);
+    for (std::size_t first = 0; first < waiting.size(); first += k_most_together) {
+      const std::size_t count = std::min<std::size_t>(k_most_together, waiting.size() - first);
+      const std::size_t packs = (count + k_pack - 1) / k_pack;
+      inputs.resize(packs);
+      outputs.resize(packs);
+      for (std::size_t k = 0; k < packs * k_pack;
+           ++k) {  // places without a pass of their own repeat the last
+        const std::size_t i = waiting[first + std::min(k, count - 1)];
+        const Ready& ready = passes_[asked.which[i]];
+        fill_lane(asked.batch, ready.pass, ready.split, ready.highest_allowed_celsius, asked.paces[i], plan,
+                  k % k_pack, inputs[k / k_pack]);
       }
-      kernel(preview ? group.preview : group.usual, input, static_cast<int>(count), output);
-      for (std::size_t lane = 0; lane < count; ++lane) {
-        const std::size_t i = waiting[first + lane];
-        if (output.faulty[lane])
+      asked.kernel(shape, plan, inputs, static_cast<int>(count), outputs);
+      for (std::size_t k = 0; k < count; ++k) {
+        const std::size_t i = waiting[first + k];
+        const PackOutput& output = outputs[k / k_pack];
+        if (output.faulty[k % k_pack])
           faulty.push_back(i);
         else
-          answers[i] = answer_of(output, lane, refine);
+          answers[i] = answer_of(output, k % k_pack, refine);
       }
     }
     waiting = std::move(faulty);

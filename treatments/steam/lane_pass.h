@@ -80,21 +80,21 @@ class ReadyPasses {
     double highest_allowed_celsius = 0;
     std::size_t group = 0;
   };
-  /// What passes that may share a pack have in common: layers alike to vapour, the target in the same one.
-  /// The cells are those of the first of them.
+  /// What passes that go through the lanes together have in common: layers alike to vapour, the target in the
+  /// same one. The cells are those of the first of them.
   struct Group {
     PackShape usual, preview;
     bool fits_lanes = true;  ///< else its passes are for the reference
   };
-  /// What the passes of a pack share: a group, a row of schedules.
-  struct Kind {
-    const Group& group;
-    std::size_t schedule_row;
+  struct Asked {
+    const LaneBatch& batch;
+    std::span<const std::size_t> which;
+    std::span<const double> paces;
     LaneAccuracy accuracy;
+    PackKernel kernel;
   };
-  std::vector<std::size_t> march(const LaneBatch& batch, const Kind& kind, PackKernel kernel,
-                                 std::span<const std::size_t> which, std::span<const double> paces,
-                                 std::vector<std::size_t> waiting, std::vector<LaneAnswer>& answers) const;
+  std::vector<std::size_t> march(const Asked& asked, const Group& group, std::vector<std::size_t> waiting,
+                                 std::vector<LaneAnswer>& answers) const;
 
   std::vector<Ready> passes_;
   std::vector<Group> groups_;
