@@ -102,7 +102,7 @@ class Fit {
   Result<void> learn_surfaces();
   Result<void> learn_probe_slopes(const JointScores& scores);
   Result<Curvature> curvature(const At& here) const;
-  Result<At> find_mode(JointScores start);
+  Result<At> find_mode(const JointScores& start);
   Result<std::vector<double>> weights_of(const ScoreMap& map, int count, LaneAccuracy accuracy);
   ScoreMap matched_to(const ScoreMap& map, const std::vector<double>& weights) const;
   Result<std::pair<ScoreMap, std::vector<double>>> adapted(ScoreMap map);
@@ -205,7 +205,7 @@ Result<Fit::Curvature> Fit::curvature(const At& here) const {
   return out;
 }
 
-Result<Fit::At> Fit::find_mode(JointScores start) {
+Result<Fit::At> Fit::find_mode(const JointScores& start) {
   auto here = at(start);
   if (!here) return here;
   auto local = curvature(*here);

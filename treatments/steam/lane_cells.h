@@ -135,7 +135,7 @@ class LaneCells {
     const F start_u = 1.0f - root(1.0f - load(input.start_activity));
     const F rho_s = lane_saturated_vapour(start).density;
     // Half resistances of the cell above, carried on to its lower face.
-    F heat_above = F{}, vapour_above = F{};
+    F heat_above = F{}, vapour_above = F{}, per_conductivity_above = F{};
     for (int i = 0; i < shape_.cells; ++i) {
       const PackLayer& layer =
           input.layers[static_cast<std::size_t>(shape_.layer_of_cell[static_cast<std::size_t>(i)])];
@@ -156,9 +156,14 @@ class LaneCells {
         above.heat_conductance = 1.0f / (heat_above + up * per_conductivity);
         if (permeable(i - 1) && permeable(i))
           above.vapour_conductance = phi / (vapour_above + up * per_openness);
-        if (i == shape_.target_cell) setting_.target_share = heat_above * above.heat_conductance;
+        if (i == shape_.target_cell) {
+          const F offset = load(input.target_offset);
+          const F beyond = offset * ln::select<F>(offset > 0.0f, per_conductivity, per_conductivity_above);
+          setting_.target_share = ln::larger(F{}, heat_above + beyond) * above.heat_conductance;
+        }
       }
       heat_above = down * per_conductivity;
+      per_conductivity_above = per_conductivity;
       vapour_above = down * per_openness;
       LaneState<F>& state = (*now_)[i];
       state.temperature = start;

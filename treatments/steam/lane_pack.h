@@ -80,6 +80,7 @@ struct PackInput {
   Pack air_celsius{}, air_film{}, air_humidity{};
   Pack highest_allowed{};  ///< a temperature above it is a fault
   Pack probe_lag{};        ///< seconds
+  Pack target_offset{};    ///< metres by which the watched depth lies below the face that stands for it
   Pack surface_limit{};    ///< celsius, for the seconds above it
   std::array<PackLayer, k_most_pack_layers> layers{};
   std::array<Pack, k_most_pack_phases> phase_seconds{};

@@ -14,9 +14,8 @@ namespace lastegg::steam {
 namespace {
 
 constexpr int k_usual_cells = 68, k_preview_cells = 40;
-constexpr int k_finest_refine = 2;  // in the lanes; what faults there too is for the reference
-constexpr double k_same_depth_metres =
-    10e-6;  // a thinner layer would cost digits, and no gradient matters over it
+constexpr int k_finest_refine = 2;             // in the lanes; what faults there too is for the reference
+constexpr double k_same_depth_metres = 10e-6;  // a thinner layer would cost digits
 constexpr int k_most_phases_of_a_pass = 4;
 constexpr std::size_t k_most_together = 16 * k_pack;  // passes for which there is memory at a time
 static_assert(k_schedule_rows == k_pack_rows);
@@ -26,7 +25,7 @@ constexpr int k_most_halvings =
     5;  // of a step; a pass that needs more is marched anew with finer steps throughout
 
 // Pieces of a step when the dose is summed: none spans more than about two kelvin in the usual schedule.
-constexpr int k_skirt_pieces = 3, k_cover_pieces = 6, k_air_pieces = 4;
+constexpr int k_skirt_pieces = 4, k_cover_pieces = 10, k_air_pieces = 10;
 
 PackDose pack_dose() {
   using namespace bugs;
@@ -93,10 +92,15 @@ Split split_at(const Stack& stack, double depth) {
   return out;
 }
 
-std::vector<GridCell> grid_of(const Split& split, int cells) {
+// Depth of the border that stands for the target.
+double border_depth(const Split& split) {
   double depth = 0;
   for (std::size_t i = 0; i < split.target_layer; ++i) depth += split.stack[i].thickness_metres;
-  const std::vector<double> depths{depth};
+  return depth;
+}
+
+std::vector<GridCell> grid_of(const Split& split, int cells) {
+  const std::vector<double> depths{border_depth(split)};
   return make_grid(split.stack, depths, cells);
 }
 
@@ -154,8 +158,9 @@ PackPlan plan_of(const LaneBatch& batch, LaneAccuracy accuracy, int refine) {
   return plan;
 }
 
-void fill_lane(const LaneBatch& batch, const LanePass& pass, const Stack& split, double highest_allowed,
-               double pace, const PackPlan& plan, std::size_t lane, PackInput& input) {
+void fill_lane(const LaneBatch& batch, const ReadyPass& ready, double pace, const PackPlan& plan,
+               std::size_t lane, PackInput& input) {
+  const LanePass& pass = ready.pass;
   const auto put = [lane](Pack& pack, double value) { pack[lane] = static_cast<float>(value); };
   put(input.dew, pass.head.dew_celsius);
   put(input.film, pass.head.film_watts_per_m2_kelvin);
@@ -169,9 +174,11 @@ void fill_lane(const LaneBatch& batch, const LanePass& pass, const Stack& split,
   put(input.air_celsius, batch.air.celsius);
   put(input.air_film, batch.air.film_watts_per_m2_kelvin);
   put(input.air_humidity, batch.air.relative_humidity);
-  put(input.highest_allowed, highest_allowed);
+  put(input.highest_allowed, ready.highest_allowed_celsius);
   put(input.probe_lag, batch.probe_time_constant_seconds);
+  put(input.target_offset, ready.target_offset_metres);
   put(input.surface_limit, batch.surface_limit_celsius.value_or(1000));
+  const Stack& split = ready.split;
   for (std::size_t i = 0; i < split.size(); ++i) {
     PackLayer& layer = input.layers[i];
     put(layer.thickness, split[i].thickness_metres);
@@ -263,7 +270,8 @@ Result<ReadyPasses> ReadyPasses::of(const LaneBatch& batch, std::span<const Lane
       ready.groups_.push_back(fits ? Group{shape_of(split, k_usual_cells), shape_of(split, k_preview_cells)}
                                    : Group{{}, {}, false});
     }
-    ready.passes_.push_back({pass, std::move(split.stack),
+    const double offset = pass.target_depth_metres - border_depth(split);
+    ready.passes_.push_back({pass, std::move(split.stack), offset,
                              highest_allowed_celsius(pass.head.dew_celsius, batch.start_celsius,
                                                      batch.air.celsius, batch.start_activity),
                              entry->second});
@@ -309,9 +317,7 @@ std::vector<std::size_t> ReadyPasses::march(const Asked& asked, const Group& gro
       for (std::size_t k = 0; k < packs * k_pack;
            ++k) {  // places without a pass of their own repeat the last
         const std::size_t i = waiting[first + std::min(k, count - 1)];
-        const Ready& ready = passes_[asked.which[i]];
-        fill_lane(asked.batch, ready.pass, ready.split, ready.highest_allowed_celsius, asked.paces[i], plan,
-                  k % k_pack, inputs[k / k_pack]);
+        fill_lane(asked.batch, passes_[asked.which[i]], asked.paces[i], plan, k % k_pack, inputs[k / k_pack]);
       }
       asked.kernel(shape, plan, inputs, static_cast<int>(count), outputs);
       for (std::size_t k = 0; k < count; ++k) {

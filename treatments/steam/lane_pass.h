@@ -53,6 +53,15 @@ struct LaneAnswer {
   bool steps_were_cut = false;
 };
 
+/// A pass made ready for the lanes.
+struct ReadyPass {
+  LanePass pass;
+  Stack split;                      ///< with a border of layers at the target
+  double target_offset_metres = 0;  ///< of the target below that border, some micrometres at most
+  double highest_allowed_celsius = 0;
+  std::size_t group = 0;
+};
+
 /// Passes made ready to be marched at many paces: checked, with a border of layers at the target, sorted into
 /// groups that may share packs.
 class ReadyPasses {
@@ -74,12 +83,6 @@ class ReadyPasses {
                                       PackKernel kernel = widest_kernel()) const;
 
  private:
-  struct Ready {
-    LanePass pass;
-    Stack split;  ///< with a border of layers at the target
-    double highest_allowed_celsius = 0;
-    std::size_t group = 0;
-  };
   /// What passes that go through the lanes together have in common: layers alike to vapour, the target in the
   /// same one. The cells are those of the first of them.
   struct Group {
@@ -96,7 +99,7 @@ class ReadyPasses {
   std::vector<std::size_t> march(const Asked& asked, const Group& group, std::vector<std::size_t> waiting,
                                  std::vector<LaneAnswer>& answers) const;
 
-  std::vector<Ready> passes_;
+  std::vector<ReadyPass> passes_;
   std::vector<Group> groups_;
 };
 
