@@ -13,7 +13,7 @@
 namespace lastegg::steam {
 namespace {
 
-constexpr int k_usual_cells = 68, k_preview_cells = 40;
+constexpr int k_usual_cells = 68, k_preview_cells = 36;
 constexpr int k_finest_refine = 2;             // in the lanes; what faults there too is for the reference
 constexpr double k_same_depth_metres = 10e-6;  // a thinner layer would cost digits
 constexpr int k_most_phases_of_a_pass = 4;
