@@ -56,7 +56,8 @@ std::vector<std::string> language_tags() {
 Result<Language> take_language(Json& request) {
   const auto told = request.is_object() ? request.find("language") : request.end();
   if (!request.is_object() || told == request.end()) return language_in_force();
-  const auto language = told->is_string() ? language_tagged(told->get_ref<const std::string&>()) : std::nullopt;
+  const auto language =
+      told->is_string() ? language_tagged(told->get_ref<const std::string&>()) : std::nullopt;
   if (!language) {
     Error error;
     error.kind = ErrorKind::bad_input;
@@ -121,9 +122,10 @@ Result<const Question*> question_named(std::string_view name) {
   Error error;
   error.kind = ErrorKind::not_found;
   error.value = name.substr(0, 80);
-  error.message = "there is no question named \"" + error.value + "\"; ";
   const std::string nearest = nearest_word(name, names);
-  error.message += nearest.empty() ? "there are " + any_of(names) : "did you mean " + nearest + "?";
+  error.message = nearest.empty()
+                      ? say("there is no question named \"{}\"; there are {}", error.value, any_of(names))
+                      : say("there is no question named \"{}\"; did you mean {}?", error.value, nearest);
   return refuse(std::move(error));
 }
 
@@ -150,11 +152,12 @@ std::string dumped(const Json& value, int indent) {
 
 Field field_of_every_request() {
   using namespace shape;
-  return optional("language", choice({{"en-US", "English as in the United States, which also holds if left out"},
-                                      {"en-GB", "English as in Britain"},
-                                      {"es", "Spanish"}},
-                                     "language of the sentences in the answer or refusal; changes no number, "
-                                     "code or key"));
+  return optional("language",
+                  choice({{"en-US", "English as in the United States, which also holds if left out"},
+                          {"en-GB", "English as in Britain"},
+                          {"es", "Spanish"}},
+                         "language of the sentences in the answer or refusal; changes no number, "
+                         "code or key"));
 }
 
 std::vector<Field> fields_of_every_answer() {

@@ -19,7 +19,7 @@ std::string harm_words(const PaceWords& words, steam::SlowLimit limit) {
   switch (limit) {
     case steam::SlowLimit::soak:
       return say("water left in the covering (limit {:g} g/m2, {})", words.wetting_limit_grams_per_m2,
-                         words.wetting_tested ? say("by its wetting test") : say("an estimate"));
+                 words.wetting_tested ? say("by its wetting test") : say("an estimate"));
     case steam::SlowLimit::scorch:
       return say("the heat its surface bears");
     case steam::SlowLimit::steady_hand:
@@ -44,14 +44,17 @@ std::string opening_measurement(const PaceWords& words, const steam::PaceReport&
         words.covering);
   }
   if (report.slow_limit == steam::SlowLimit::soak) {
-    return say("What closes it is the wetting limit: a wetting test on a hidden spot (weigh a cloth, or see that "
-           "it dries without a mark) "
-           "may allow more; or open the edge so that less cloth lies over the eggs");
+    return say(
+        "What closes it is the wetting limit: a wetting test on a hidden spot (weigh a cloth, or see that "
+        "it dries without a mark) "
+        "may allow more; or open the edge so that less cloth lies over the eggs");
   }
   if (report.slow_limit == steam::SlowLimit::scorch) {
-    return say("What closes it is the finish: a hidden spot test shows what it bears; otherwise another method");
+    return say(
+        "What closes it is the finish: a hidden spot test shows what it bears; otherwise another method");
   }
-  return say("Steam does not reach that deep here at any pace a hand can hold: another method, or open the edge");
+  return say(
+      "Steam does not reach that deep here at any pace a hand can hold: another method, or open the edge");
 }
 
 }  // namespace
@@ -63,34 +66,32 @@ Json no_window_reason(const PaceWords& words, const steam::PaceReport& report) {
   const auto percent = std::lround(100 * words.confidence);
   const std::string kill =
       report.fastest_metres_per_second > steam::k_slowest_pace
-          ? say(
-                "to kill eggs {:.1f} mm deep with {} % confidence the head must not go faster than {:.1f} "
+          ? say("to kill eggs {:.1f} mm deep with {} % confidence the head must not go faster than {:.1f} "
                 "mm/s",
                 depth, percent, fastest)
-          : say("no pace down to 2 mm/s kills eggs {:.1f} mm deep with {} % confidence", depth,
-                        percent);
+          : say("no pace down to 2 mm/s kills eggs {:.1f} mm deep with {} % confidence", depth, percent);
   const std::string harm =
       report.slowest_metres_per_second <= steam::k_paces.back()
-          ? say("and not slower than {:.1f} mm/s for {}", slowest,
-                        harm_words(words, report.slow_limit))
+          ? say("and not slower than {:.1f} mm/s for {}", slowest, harm_words(words, report.slow_limit))
           : say("and every pace passes the limit of {}", harm_words(words, report.slow_limit));
   const char* code = report.slow_limit == steam::SlowLimit::soak     ? "soaks_before_it_kills"
                      : report.slow_limit == steam::SlowLimit::scorch ? "scorches_before_it_kills"
                                                                      : "too_deep_for_steam";
-  const char* safe_side = words.bound ? say(" The eggs are at least as warm as this figure takes them.") : "";
-  return reason(code, say("No pace does both: {}, {}. {}.{}", kill, harm,
-                                  opening_measurement(words, report), safe_side));
+  const std::string safe_side =
+      words.bound ? say(" The eggs are at least as warm as this figure takes them.") : "";
+  return reason(code, say("No pace does both: {}, {}. {}.{}", kill, harm, opening_measurement(words, report),
+                          safe_side));
 }
 
 Json window_reason(const PaceWords& words, const steam::PaceReport& report) {
-  return reason("window",
-                say("Eggs {:.1f} mm deep in {}: not faster than {:.1f} mm/s, or {} would live; not "
-                            "slower than {:.1f} mm/s for {}.",
-                            1e3 * words.target_depth_metres, words.covering,
-                            millimetres_per_second(report.fastest_metres_per_second),
-                            report.fast_limit == steam::FastLimit::mobile ? say("nymphs and adults") : "eggs",
-                            millimetres_per_second(report.slowest_metres_per_second),
-                            harm_words(words, report.slow_limit)));
+  return reason(
+      "window",
+      say("Eggs {:.1f} mm deep in {}: not faster than {:.1f} mm/s, or {} would live; not "
+          "slower than {:.1f} mm/s for {}.",
+          1e3 * words.target_depth_metres, words.covering,
+          millimetres_per_second(report.fastest_metres_per_second),
+          report.fast_limit == steam::FastLimit::mobile ? say("nymphs and adults") : say("eggs"),
+          millimetres_per_second(report.slowest_metres_per_second), harm_words(words, report.slow_limit)));
 }
 
 std::string inch_words(const steam::AtPace& at, bool bound) {
@@ -102,8 +103,9 @@ std::string inch_words(const steam::AtPace& at, bool bound) {
 }
 
 std::string engorged_words() {
-  return say("a bug full of blood warms slowly and can outlast one pass; it is large and easily seen: look "
-         "behind the head and pass again");
+  return say(
+      "a bug full of blood warms slowly and can outlast one pass; it is large and easily seen: look "
+      "behind the head and pass again");
 }
 
 std::string few_samples_words(const steam::PaceReport& report) {

@@ -10,7 +10,8 @@
 
 namespace lastegg {
 
-/// English sentence -> sentence, in one language; sections of the file (by where the English stands) become one.
+/// English sentence -> sentence, in one language; sections of the file (by where the English stands) become
+/// one.
 using Catalogue = std::map<std::string, std::string, std::less<>>;
 
 /// The catalogue of a language; empty for American English, and for a file that cannot be read.

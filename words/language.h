@@ -1,5 +1,6 @@
 // The languages in which people are spoken to, and the one in force. The language is a matter of one call: a
-// scope sets it and its end puts back what was before. Each thread has its own (docs/decisions/080-languages.md).
+// scope sets it and its end puts back what was before. Each thread has its own
+// (docs/decisions/080-languages.md).
 #pragma once
 
 #include <array>

@@ -9,6 +9,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 #include "words/catalogue.h"
 
@@ -33,9 +34,13 @@ constexpr const char* to_say(const char* english) {
   return english;
 }
 
-/// A title that was put together with numbers in it, such as "Row of tufts 2 from below". It is looked up with
-/// {} for each number, so that one entry serves all of them. Furniture is told so.
-/// Checked: words/say_unit_test.cpp
-std::string in_language_with_numbers(std::string_view english);
+/// A title that was put together in English by furniture, such as "Row of tufts 2 from below, left". The
+/// catalogue holds it whole, or in the pieces that a comma parts: "Row of tufts {} from below" and ", left",
+/// with {} for each number, so that one entry serves all numbers and sides. A piece that it does not hold
+/// stays English. Checked: words/say_unit_test.cpp
+std::string title_in_language(std::string_view english);
+
+/// The pieces of a title: what stands before the first comma, then each rest from its comma on.
+std::vector<std::string_view> pieces_of_title(std::string_view english);
 
 }  // namespace lastegg
