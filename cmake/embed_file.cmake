@@ -1,11 +1,20 @@
-# Writes FILE as a C++ source with one std::string_view; in pieces, since compilers limit the length of a literal.
+# Writes FILE as a C++ source with one std::string_view; in pieces, since compilers limit the length of a literal. A
+# piece ends with a line where it can, so that no character of several bytes is cut in two.
 file(READ ${FILE} text)
 string(LENGTH "${text}" length)
 set(pieces "")
 set(position 0)
 while(position LESS length)
   string(SUBSTRING "${text}" ${position} 8000 piece)
+  string(LENGTH "${piece}" taken)
+  if(taken EQUAL 8000)
+    string(FIND "${piece}" "\n" end REVERSE)
+    if(end GREATER 0)
+      math(EXPR taken "${end} + 1")
+      string(SUBSTRING "${text}" ${position} ${taken} piece)
+    endif()
+  endif()
   string(APPEND pieces "    R\"lastegg(${piece})lastegg\"\n")
-  math(EXPR position "${position} + 8000")
+  math(EXPR position "${position} + ${taken}")
 endwhile()
 file(WRITE ${OUT} "#include <string_view>\nnamespace lastegg::embedded {\nextern const std::string_view ${NAME};\nconst std::string_view ${NAME} =\n${pieces}    ;\n}  // namespace lastegg::embedded\n")

@@ -17,7 +17,7 @@ foreach(part IN ITEMS cvode nvecserial sunmatrixband sunlinsolband generic)
   endif()
 endforeach()
 
-foreach(wing IN ITEMS physics bugs treatments job engine apps)
+foreach(wing IN ITEMS words physics bugs treatments job engine apps)
   file(GLOB_RECURSE test_sources CONFIGURE_DEPENDS ${wing}/*_test.cpp)
   list(FILTER test_sources EXCLUDE REGEX "/node_modules/")
   if(without_sundials)

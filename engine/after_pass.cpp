@@ -11,6 +11,7 @@
 #include "treatments/drying/drying.h"
 #include "treatments/steam/exposure.h"
 #include "treatments/touch/touch.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -75,18 +76,19 @@ Json surface_after(steam::PassProblem pass) {
 }
 
 std::string hand_words(const Json& seconds) {
-  if (seconds.is_null()) return "no bare hand on it: it stays too hot for longer than is looked at";
-  return fmt::format("no bare hand on it for {:.0f} s behind the head (glove or gun until then)",
-                     seconds.get<double>());
+  if (seconds.is_null()) return say("no bare hand on it: it stays too hot for longer than is looked at");
+  return say("no bare hand on it for {:.0f} s behind the head (glove or gun until then)",
+             seconds.get<double>());
 }
 
 std::string dry_words(const Json& fan, const Json& still, bool mould) {
-  std::string words = fan.is_null() ? std::string("how long it stays wet is not known")
-                                    : fmt::format("dry in about {:.0f} min before a fan", fan.get<double>());
-  if (!still.is_null()) words += fmt::format(", up to {:.0f} min in still air", still.get<double>());
-  words += fmt::format(" of {:.0f} % humidity", 100 * k_room_humidity);
-  if (mould) words += "; it must be dried within a day, or mould may grow: a fan, warmth, a dehumidifier";
-  return words + "; encase or make the bed only when it is dry to the hand, inside folds too";
+  std::string words = fan.is_null() ? say("how long it stays wet is not known")
+                                    : say("dry in about {:.0f} min before a fan", fan.get<double>());
+  if (!still.is_null()) words += say(", up to {:.0f} min in still air", still.get<double>());
+  words += say(" of {:.0f} % humidity", 100 * k_room_humidity);
+  if (mould)
+    words += say("; it must be dried within a day, or mould may grow: a fan, warmth, a dehumidifier");
+  return words + say("; encase or make the bed only when it is dry to the hand, inside folds too");
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 
 #include "engine/document.h"
 #include "engine/nearest_word.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -45,9 +46,37 @@ Error defect(std::string message) {
   return error;
 }
 
+std::vector<std::string> language_tags() {
+  std::vector<std::string> tags;
+  for (const LanguageTag& known : k_languages) tags.emplace_back(known.tag);
+  return tags;
+}
+
+// Takes the language out of a request; without one it is that in force, so that a program can set it for all.
+Result<Language> take_language(Json& request) {
+  const auto told = request.is_object() ? request.find("language") : request.end();
+  if (!request.is_object() || told == request.end()) return language_in_force();
+  const auto language =
+      told->is_string() ? language_tagged(told->get_ref<const std::string&>()) : std::nullopt;
+  if (!language) {
+    Error error;
+    error.kind = ErrorKind::bad_input;
+    error.where = "/language";
+    error.value = told->is_string() ? told->get<std::string>().substr(0, 80) : dumped(*told).substr(0, 80);
+    error.limit = any_of(language_tags());
+    error.message = say("language is \"{}\"; it must be one of {}", error.value, error.limit);
+    return refuse(std::move(error));
+  }
+  request.erase("language");
+  return *language;
+}
+
 Result<Json> answer_to(const Question& question, std::string_view text) {
-  const Result<Json> document = parse_document(text);
+  Result<Json> document = parse_document(text);
   if (!document) return refuse(document.error());
+  const Result<Language> language = take_language(*document);
+  if (!language) return refuse(language.error());
+  const InLanguage spoken(*language);
   const Result<Json> request = read(question.request, *document);
   if (!request) return refuse(request.error());
   Result<Answer> answer = question.solve(*request);
@@ -93,9 +122,10 @@ Result<const Question*> question_named(std::string_view name) {
   Error error;
   error.kind = ErrorKind::not_found;
   error.value = name.substr(0, 80);
-  error.message = "there is no question named \"" + error.value + "\"; ";
   const std::string nearest = nearest_word(name, names);
-  error.message += nearest.empty() ? "there are " + any_of(names) : "did you mean " + nearest + "?";
+  error.message = nearest.empty()
+                      ? say("there is no question named \"{}\"; there are {}", error.value, any_of(names))
+                      : say("there is no question named \"{}\"; did you mean {}?", error.value, nearest);
   return refuse(std::move(error));
 }
 
@@ -118,6 +148,16 @@ Json error_object(const Error& error) {
 
 std::string dumped(const Json& value, int indent) {
   return value.dump(indent, ' ', false, Json::error_handler_t::replace);
+}
+
+Field field_of_every_request() {
+  using namespace shape;
+  return optional("language",
+                  choice({{"en-US", "English as in the United States, which also holds if left out"},
+                          {"en-GB", "English as in Britain"},
+                          {"es", "Spanish"}},
+                         "language of the sentences in the answer or refusal; changes no number, "
+                         "code or key"));
 }
 
 std::vector<Field> fields_of_every_answer() {

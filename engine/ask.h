@@ -1,6 +1,7 @@
 // The one door to the engine: a question's name and a request as text in, an answer as text out. Used alike
 // by the command line, the server and the WebAssembly build. It keeps nothing between calls; any thread may
-// ask.
+// ask. A request without `language` is answered in the language that is in force on the thread
+// (words/language.h): American English unless the program has set another.
 #pragma once
 
 #include <string>
@@ -37,6 +38,10 @@ Json error_object(const Error& error);
 
 /// JSON text of a value; bytes that are not UTF-8 are replaced, never refused.
 std::string dumped(const Json& value, int indent = -1);
+
+/// The member that every request may carry besides its own: the language of what is answered. ask() takes it
+/// out before the question sees the request.
+Field field_of_every_request();
 
 /// The shapes of the members that every answer carries besides its own: engine, data, warnings.
 std::vector<Field> fields_of_every_answer();

@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "engine/trial_question.h"
+#include "words/language.h"
 
 namespace lastegg {
 namespace {
@@ -53,6 +54,52 @@ TEST(Ask, LeavesOutThePartsThatAreNotThere) {
   const Json error = error_of(ask(trial_question(), R"({"share":0})"));
   EXPECT_EQ(error["where"], "/pace_metres_per_second");
   EXPECT_FALSE(error.contains("value") || error.contains("limit") || error.contains("unit")) << error;
+}
+
+TEST(Ask, SpeaksTheLanguageOfTheRequest) {
+  const auto message = [](const char* request) {
+    return error_of(ask(trial_question(), request)).value("message", "");
+  };
+  EXPECT_EQ(message(R"({"pace_metres_per_second":2,"share":0,"language":"es"})"),
+            "pace_metres_per_second es 2 m/s; debe ser como máximo 1 m/s");
+  EXPECT_EQ(message(R"({"pace_metres_per_second":2,"share":0,"language":"en-US"})"),
+            "pace_metres_per_second is 2 m/s; it must be at most 1 m/s");
+  // A language ends with its request.
+  EXPECT_EQ(message(R"({"pace_metres_per_second":2,"share":0})"),
+            "pace_metres_per_second is 2 m/s; it must be at most 1 m/s");
+}
+
+TEST(Ask, TheQuestionDoesNotSeeTheLanguage) {
+  const AskOutcome outcome =
+      ask(trial_question(), R"({"language":"en-GB","pace_metres_per_second":0.5,"share":0.5})");
+  ASSERT_TRUE(outcome.ok) << outcome.text;
+  EXPECT_EQ(outcome.text.find("language"), std::string::npos) << outcome.text;
+}
+
+TEST(Ask, WithoutALanguageThatOfTheProgramHolds) {
+  const InLanguage spoken(Language::spanish);
+  EXPECT_EQ(error_of(ask(trial_question(), "[]")).value("message", ""),
+            "la solicitud es una lista vacía; debe ser un objeto");
+  EXPECT_EQ(error_of(ask(trial_question(), R"({"language":"en-US","share":7})")).value("where", ""),
+            "/pace_metres_per_second");
+  EXPECT_EQ(language_in_force(), Language::spanish);
+}
+
+TEST(Ask, RefusesALanguageItDoesNotSpeak) {
+  for (const char* request :
+       {R"({"language":"fr"})", R"({"language":"ES"})", R"({"language":5})", R"({"language":null})"}) {
+    const Json error = error_of(ask(trial_question(), request));
+    EXPECT_EQ(error["kind"], "bad_input") << request;
+    EXPECT_EQ(error["where"], "/language") << request;
+    EXPECT_NE(error.value("message", "").find("en-US, en-GB or es"), std::string::npos) << error;
+  }
+}
+
+TEST(Ask, OnlyTheRequestItselfMayNameALanguage) {
+  const Json error = error_of(
+      ask(trial_question(),
+          R"({"pace_metres_per_second":0.5,"share":0.5,"readings":[{"celsius":1,"language":"es"}]})"));
+  EXPECT_EQ(error["where"], "/readings/0/language");
 }
 
 TEST(Ask, RefusesTextThatIsNoDocument) {

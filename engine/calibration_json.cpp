@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "engine/request_values.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -105,9 +106,8 @@ Result<steam::Calibration> read_calibration(const Json& given, const std::string
     squares += weight * weight;
   }
   if (std::fabs(sum - 1) > 1e-6) {
-    return refuse({ErrorKind::bad_input,
-                   fmt::format("the weights add up to {:g}; they must add up to 1", sum), where + "/weights",
-                   fmt::format("{:g}", sum), "1", ""});
+    return refuse({ErrorKind::bad_input, say("the weights add up to {:g}; they must add up to 1", sum),
+                   where + "/weights", fmt::format("{:g}", sum), "1", ""});
   }
   calibration.weights = weights;
   calibration.effective_samples = sum * sum / squares;

@@ -9,6 +9,8 @@
 #include <utility>
 #include <vector>
 
+#include "words/say.h"
+
 namespace lastegg {
 namespace {
 
@@ -38,7 +40,7 @@ class Builder {
 
   bool key(string_t& key) {
     if (!keys_.back().insert(key).second)
-      return fail("the key \"" + key + "\" is given twice in one object", key, "");
+      return fail(say("the key \"{}\" is given twice in one object", key), key, "");
     key_ = std::move(key);
     return true;
   }
@@ -46,16 +48,16 @@ class Builder {
   bool parse_error(std::size_t position, const std::string& token,
                    const nlohmann::detail::exception& problem) {
     constexpr int k_number_overflow = 406;
-    if (problem.id == k_number_overflow) return fail("the number " + token + " is too large", token, "");
+    if (problem.id == k_number_overflow) return fail(say("the number {} is too large", token), token, "");
     const std::string_view before = source_.substr(0, std::min(position, source_.size()));
     const auto line = 1 + std::count(before.begin(), before.end(), '\n');
     const std::size_t line_start = before.rfind('\n') == before.npos ? 0 : before.rfind('\n') + 1;
     if (source_.find_first_not_of(" \t\r\n") == source_.npos)
-      return fail("the request is empty; it must be a JSON object", "", "");
-    if (position > source_.size()) return fail("the request ends in the middle of a JSON value", "", "");
-    return fail(fmt::format("the request is not JSON: line {}, column {} cannot be read", line,
-                            before.size() - line_start),
-                token.substr(0, 40), "");
+      return fail(say("the request is empty; it must be a JSON object"), "", "");
+    if (position > source_.size()) return fail(say("the request ends in the middle of a JSON value"), "", "");
+    return fail(
+        say("the request is not JSON: line {}, column {} cannot be read", line, before.size() - line_start),
+        token.substr(0, 40), "");
   }
 
   Result<Json> result(bool parsed) {
@@ -63,7 +65,7 @@ class Builder {
     if (!parsed) {
       Error error;
       error.kind = ErrorKind::bad_input;
-      error.message = "the request is not JSON";
+      error.message = say("the request is not JSON");
       return refuse(std::move(error));
     }
     return std::move(root_);
@@ -84,7 +86,7 @@ class Builder {
   // pointers hold.
   Json* store(Json&& value) {
     if (++count_ > k_most_request_values) {
-      fail(fmt::format("the request holds more than {} values", k_most_request_values), "",
+      fail(say("the request holds more than {} values", k_most_request_values), "",
            std::to_string(k_most_request_values));
       return nullptr;
     }
@@ -107,7 +109,7 @@ class Builder {
 
   bool open(Json&& value) {
     if (open_.size() >= static_cast<std::size_t>(k_deepest_request_levels))
-      return fail(fmt::format("the request is nested more than {} levels deep", k_deepest_request_levels), "",
+      return fail(say("the request is nested more than {} levels deep", k_deepest_request_levels), "",
                   std::to_string(k_deepest_request_levels));
     Json* stored = store(std::move(value));
     if (stored == nullptr) return false;
@@ -137,8 +139,8 @@ Result<Json> parse_document(std::string_view text) {
   if (text.size() > k_longest_request_bytes) {
     Error error;
     error.kind = ErrorKind::bad_input;
-    error.message = fmt::format("the request is {} bytes long; it must be at most {} bytes", text.size(),
-                                k_longest_request_bytes);
+    error.message = say("the request is {} bytes long; it must be at most {} bytes", text.size(),
+                        k_longest_request_bytes);
     error.value = std::to_string(text.size());
     error.limit = std::to_string(k_longest_request_bytes);
     error.unit = "bytes";

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "engine/steam_shapes.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -11,21 +12,21 @@ using namespace shape;
 namespace {
 
 std::string claim_words(steam::Claim claim) {
-  return claim == steam::Claim::bound ? "bound: the place is at least as warm as computed"
-                                      : "computed as it lies";
+  return claim == steam::Claim::bound ? say("bound: the place is at least as warm as computed")
+                                      : say("computed as it lies");
 }
 
 // What the bound leaves out.
 std::string left_out(ShapeFamily family) {
   switch (family) {
     case ShapeFamily::crack:
-      return "through the solid from its lip alone, without the steam that enters the crack";
+      return say("through the solid from its lip alone, without the steam that enters the crack");
     case ShapeFamily::cylinder:
-      return "straight through cover and cord, without the steam around the curve";
+      return say("straight through cover and cord, without the steam around the curve");
     case ShapeFamily::cover_over_void:
-      return "with a hollow behind that stays cold and dry";
+      return say("with a hollow behind that stays cold and dry");
     default:
-      return "no more than is sure";
+      return say("no more than is sure");
   }
 }
 
@@ -47,20 +48,19 @@ Field edge_family_field() {
 
 Json edge_family_json(const EdgeKind& kind, steam::Claim claim) {
   Json not_covered = nullptr;
-  if (!kind.not_covered.empty()) not_covered = kind.not_covered;
+  if (!kind.not_covered.empty()) not_covered = in_language(kind.not_covered);
   return {{"family", std::string(word(kind.family))},
           {"bound", claim == steam::Claim::bound},
-          {"text", fmt::format("{}; {}", meaning(kind.family), claim_words(claim))},
+          {"text", fmt::format("{}; {}", in_language(meaning(kind.family)), claim_words(claim))},
           {"not_covered", not_covered}};
 }
 
 Json bound_reason(const EdgeKind& kind, double target_depth_metres, double confidence) {
   const std::string tail =
-      kind.not_covered.empty() ? "" : fmt::format(" Not looked at: {}.", kind.not_covered);
+      kind.not_covered.empty() ? "" : say(" Not looked at: {}.", in_language(kind.not_covered));
   return reason(
       "bound_not_lethal",
-      fmt::format(
-          "Nothing is proven of eggs {:.1f} mm deep with {:.0f} % confidence when they are warmed {}. "
+      say("Nothing is proven of eggs {:.1f} mm deep with {:.0f} % confidence when they are warmed {}. "
           "They are warmer than that, nobody has measured by how much: steam it slowly by the "
           "practice of the trade, at a crack with the towel off, look again, and count it as not "
           "proven; or lay the place open and steam it there.{}",

@@ -15,6 +15,7 @@
 #include "engine/steam_shapes.h"
 #include "physics/uncertainty/weighted.h"
 #include "treatments/steam/lane_pass.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -41,21 +42,21 @@ std::vector<Attempt> attempts(const PaceBasis& basis, const steam::PaceProblem& 
     for (double& weight : weights) weight /= sum;
   }
   if (problem.calibration.towel != steam::Towel::none && !problem.calibration.known_head) {
-    Attempt bare{preview,
-                 "without the towel, from the prior of the bare head: a fold test without towel would tell"};
+    Attempt bare{
+        preview,
+        say("without the towel, from the prior of the bare head: a fold test without towel would tell")};
     bare.problem.calibration = steam::prior_calibration(
         head_key(basis.machine, basis.head, steam::Towel::none), problem.calibration.cloth_key,
         steam::Towel::none, problem.calibration.head_length_metres, problem.calibration.pressure_pascal,
         static_cast<int>(weights.size()));
     out.push_back(std::move(bare));
   }
-  Attempt larger{preview, fmt::format("a head {:g} times as long along the travel", k_larger_head)};
+  Attempt larger{preview, say("a head {:g} times as long along the travel", k_larger_head)};
   larger.problem.calibration.head_length_metres *= k_larger_head;
   if (larger.problem.calibration.known_head)
     larger.problem.calibration.known_head->length_metres *= k_larger_head;
   out.push_back(std::move(larger));
-  Attempt twice{preview,
-                fmt::format("two passes with a pause of {:g} s to cool between them", problem.gap_seconds)};
+  Attempt twice{preview, say("two passes with a pause of {:g} s to cool between them", problem.gap_seconds)};
   twice.problem.passes = static_cast<int>(k_cooling_gap_passes);
   out.push_back(std::move(twice));
   return out;
@@ -119,9 +120,9 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
   if (tested > 0 && edge.pace.target_depth_metres > steam::k_trusted_depth_ratio * tested) {
     out["beyond_test"] = {
         {"tested_depth_metres", tested},
-        {"text", fmt::format("extrapolated: bugs may sit {:.1f} mm deep here, the deepest reading in this "
-                             "covering lay under {:.1f} mm, and the test speaks for 1.5 times that",
-                             1e3 * edge.pace.target_depth_metres, 1e3 * tested)}};
+        {"text", say("extrapolated: bugs may sit {:.1f} mm deep here, the deepest reading in this "
+                     "covering lay under {:.1f} mm, and the test speaks for 1.5 times that",
+                     1e3 * edge.pace.target_depth_metres, 1e3 * tested)}};
   }
   for (const steam::AtPace& at : report->curve) out["curve"].push_back(curve_json(at));
   const auto inch = std::find_if(report->curve.begin(), report->curve.end(), [](const steam::AtPace& at) {

@@ -11,6 +11,7 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "job/edges/edge_stack.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -36,8 +37,8 @@ Result<void> read_layers(const Json& edge, const EdgeKind& kind, const std::stri
     const auto depth = number_if(edge, "target_depth_metres");
     if (!depth) {
       return refuse({ErrorKind::bad_input,
-                     "target_depth_metres is missing; an edge with its own stack needs it", where, "", "",
-                     ""});
+                     say("target_depth_metres is missing; an edge with its own stack needs it"), where, "",
+                     "", ""});
     }
     out.middle_depth_metres = problem.target_depth_metres = *depth;
   } else {
@@ -60,8 +61,8 @@ Result<void> read_layers(const Json& edge, const EdgeKind& kind, const std::stri
   if (problem.target_depth_metres > thickness) {
     return refuse(
         {ErrorKind::bad_input,
-         fmt::format("target_depth_metres is {:g} m; it must be at most {:g} m, the thickness of the layers",
-                     out.depth_metres(), thickness / out.depth_factor),
+         say("target_depth_metres is {:g} m; it must be at most {:g} m, the thickness of the layers",
+             out.depth_metres(), thickness / out.depth_factor),
          where + "/target_depth_metres", fmt::format("{:g}", out.depth_metres()),
          fmt::format("{:g}", thickness / out.depth_factor), "m"});
   }
@@ -116,7 +117,7 @@ Result<EdgeProblem> read_edge(const PaceBasis& basis, const Json& edge, const Ed
   out.covering_key = text_of(edge, "covering");
   const auto covering = find_covering(out.covering_key);
   if (!covering) return refuse(covering.error());
-  out.covering = covering->title;
+  out.covering = in_language(covering->title);
   const auto kind = find_edge_kind(out.kind);
   if (!kind) return refuse(kind.error());
   auto named_finish = text_if(edge, "finish");

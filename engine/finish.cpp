@@ -7,6 +7,8 @@
 #include <string_view>
 #include <utility>
 
+#include "words/say.h"
+
 namespace lastegg {
 
 using namespace shape;
@@ -50,24 +52,22 @@ std::string_view hidden_spot_word(HiddenSpot spot) {
 
 std::string words_of(const Finish& finish) {
   if (finish.hidden_spot == HiddenSpot::marked)
-    return fmt::format("{}: the hidden spot was marked, so it is not steamed; another method", finish.title);
+    return say("{}: the hidden spot was marked, so it is not steamed; another method", finish.title);
   if (is_barred(finish.action))
-    return fmt::format("{} is not steamed: {}; another method", finish.title, finish.effect);
+    return say("{} is not steamed: {}; another method", finish.title, finish.effect);
   if (finish.hidden_spot == HiddenSpot::unharmed)
     return finish.held_seconds
-               ? fmt::format(
-                     "{}: a hidden spot bore the head held on it for {:g} s without a mark; keep to "
+               ? say("{}: a hidden spot bore the head held on it for {:g} s without a mark; keep to "
                      "the towel it was tried with",
                      finish.title, *finish.held_seconds)
-               : fmt::format(
-                     "{}: a hidden spot stood the steam; keep to the pace and the towel it was tried with",
+               : say("{}: a hidden spot stood the steam; keep to the pace and the towel it was tried with",
                      finish.title);
   if (finish.action == HarmAction::short_dwell && finish.surface_celsius)
-    return fmt::format("{}: bears {:g} s above {:g} C; {}", finish.title, finish.seconds_allowed,
-                       *finish.surface_celsius, finish.effect);
+    return say("{}: bears {:g} s above {:g} C; {}", finish.title, finish.seconds_allowed,
+               *finish.surface_celsius, finish.effect);
   if (finish.action == HarmAction::short_dwell || finish.action == HarmAction::allow)
     return fmt::format("{}: {}", finish.title, finish.effect);
-  return fmt::format(
+  return say(
       "{}: {}. Steam a hidden spot at this pace first, let it dry, and look for marks, shine, shrinking, "
       "bleeding dye",
       finish.title, finish.effect);
@@ -77,8 +77,10 @@ std::string words_of(const Finish& finish) {
 Result<Finish> untried_finish(const Covering& covering, const std::optional<std::string>& named) {
   Finish finish;
   if (named == "bare" || named == "oil" || named == "unknown") {
-    finish.title = *named == "unknown" ? "A finish that nobody knows" : "Wood, " + *named;
-    finish.effect = "no limit of it is known";
+    finish.title = *named == "unknown" ? say("A finish that nobody knows")
+                   : *named == "bare"  ? say("Wood, bare")
+                                       : say("Wood, oil");
+    finish.effect = say("no limit of it is known");
     return finish;
   }
   if (named) {
@@ -88,15 +90,15 @@ Result<Finish> untried_finish(const Covering& covering, const std::optional<std:
     }
     const auto limit = find_damage_limit(key);
     if (!limit) return refuse(limit.error());
-    finish.title = limit->title;
-    finish.effect = limit->effect;
+    finish.title = in_language(limit->title);
+    finish.effect = in_language(limit->effect);
     finish.action = limit->action;
     tighten(finish, *limit);
     finish.limits.push_back(*limit);
     return finish;
   }
-  finish.title = covering.title;
-  finish.effect = covering.reason;
+  finish.title = in_language(covering.title);
+  finish.effect = in_language(covering.reason);
   finish.action = covering.action;
   for (const std::string& key : covering.damage_limits) {
     const auto limit = find_damage_limit(key);
@@ -178,10 +180,10 @@ Json to_json(const Finish& finish) {
     Json celsius = nullptr;
     if (limit.limit_celsius) celsius = limit.limit_celsius->value;
     limits.push_back({{"key", limit.key},
-                      {"title", limit.title},
+                      {"title", in_language(limit.title)},
                       {"limit_celsius", celsius},
-                      {"when", limit.when},
-                      {"effect", limit.effect},
+                      {"when", in_language(limit.when)},
+                      {"effect", in_language(limit.effect)},
                       {"source", limit.source},
                       {"locator", limit.locator},
                       {"quality", quality_name(limit.quality)}});

@@ -9,6 +9,7 @@
 #include "engine/steam_shapes.h"
 #include "physics/materials/materials.h"
 #include "treatments/touch/touch.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -52,21 +53,20 @@ Result<void> check_what_was_shown(const Json& reading, bool is_surface, const st
   if (!is_surface) {
     for (const char* key : {"gun_celsius", "palm", "seconds_after"}) {
       if (has(reading, key))
-        return refuse_member(fmt::format("{} belongs to a reading of the kind surface", key),
-                             where + "/" + key);
+        return refuse_member(say("{} belongs to a reading of the kind surface", key), where + "/" + key);
     }
     if (!has(reading, "peak_celsius"))
-      return refuse_member("peak_celsius is missing: the highest temperature shown", where);
+      return refuse_member(say("peak_celsius is missing: the highest temperature shown"), where);
     return {};
   }
   if (has(reading, "peak_celsius")) {
-    return refuse_member("a surface has no peak; give gun_celsius, or palm, and seconds_after",
+    return refuse_member(say("a surface has no peak; give gun_celsius, or palm, and seconds_after"),
                          where + "/peak_celsius");
   }
   if (has(reading, "gun_celsius") == has(reading, "palm"))
-    return refuse_member("a surface reading needs gun_celsius or palm, and not both", where);
+    return refuse_member(say("a surface reading needs gun_celsius or palm, and not both"), where);
   if (!has(reading, "seconds_after"))
-    return refuse_member("seconds_after is missing: how long after the head had left the place", where);
+    return refuse_member(say("seconds_after is missing: how long after the head had left the place"), where);
   return {};
 }
 
@@ -75,27 +75,29 @@ Result<ReadingKind> kind_of(const Json& reading, const std::string& where) {
   const std::string kind = text_if(reading, "kind").value_or(holds ? "stationary" : "pass");
   if ((kind == "stationary") != holds) {
     return refuse_member(
-        holds ? fmt::format("hold_seconds belongs to a stationary reading; this one is \"{}\"", kind)
-              : "a stationary reading has no pace; give hold_seconds, how long the head rested",
+        holds ? say("hold_seconds belongs to a stationary reading; this one is \"{}\"", kind)
+              : say("a stationary reading has no pace; give hold_seconds, how long the head rested"),
         where);
   }
   const bool is_coupon = kind == "coupon", is_edge = kind == "under_real_edge",
              is_surface = kind == "surface";
   if (auto shown = check_what_was_shown(reading, is_surface, where); !shown) return refuse(shown.error());
   if (is_surface && has(reading, "layers"))
-    return refuse_member("a surface reading has no tip; leave layers out", where + "/layers");
+    return refuse_member(say("a surface reading has no tip; leave layers out"), where + "/layers");
   if (is_coupon && has(reading, "layers"))
-    return refuse_member("a coupon has nothing over the tip but itself; leave layers out", where + "/layers");
+    return refuse_member(say("a coupon has nothing over the tip but itself; leave layers out"),
+                         where + "/layers");
   if (!is_coupon && !is_surface && !has(reading, "layers"))
-    return refuse_member("layers is missing: what lay over the tip", where);
+    return refuse_member(say("layers is missing: what lay over the tip"), where);
   if (!is_coupon && has(reading, "coupon"))
-    return refuse_member("coupon belongs to a reading of the kind coupon", where + "/coupon");
+    return refuse_member(say("coupon belongs to a reading of the kind coupon"), where + "/coupon");
   if (is_edge && !has(reading, "covering"))
-    return refuse_member("covering is missing: a reading under a real edge is of that edge's cloth", where);
+    return refuse_member(say("covering is missing: a reading under a real edge is of that edge's cloth"),
+                         where);
   if (!is_edge && has(reading, "covering")) {
     return refuse_member(
-        "covering belongs to a reading of the kind under_real_edge; the fold's own stands beside the "
-        "readings",
+        say("covering belongs to a reading of the kind under_real_edge; the fold's own stands beside the "
+            "readings"),
         where + "/covering");
   }
   return is_surface             ? ReadingKind::surface
@@ -119,10 +121,10 @@ Result<steam::Layer> coupon_of(const Json& reading, const std::string& where) {
   const auto stack = read_stack(*given, where + "/coupon");
   if (!stack) return refuse(stack.error());
   if (stack->front().permeable) {
-    return refuse_member(
-        "the coupon lets vapour in; it must be impermeable, since only then it tells the film apart from the "
-        "cloth",
-        where + "/coupon");
+    return refuse_member(say("the coupon lets vapour in; it must be impermeable, since only then it tells "
+                             "the film apart from the "
+                             "cloth"),
+                         where + "/coupon");
   }
   return stack->front();
 }
@@ -224,45 +226,42 @@ Result<void> judge_reading(const FoldReading& reading, std::size_t i, const stea
   const double boiling = steam::boiling_celsius(test.pressure_pascal);
   const double hottest = boiling + k_most_above_boiling_kelvin;
   if (!reading.high_celsius && reading.peak_celsius > hottest) {
-    return refuse(
-        {ErrorKind::bad_input,
-         fmt::format("reading {} is {:g} C; under steam it must be at most the boiling point, {:.1f} C "
-                     "here, and {:g} K of error: check the thermometer and the unit",
-                     i + 1, reading.peak_celsius, boiling, k_most_above_boiling_kelvin),
-         shown, fmt::format("{:g}", reading.peak_celsius), fmt::format("{:.1f}", hottest), "C"});
+    return refuse({ErrorKind::bad_input,
+                   say("reading {} is {:g} C; under steam it must be at most the boiling point, {:.1f} C "
+                       "here, and {:g} K of error: check the thermometer and the unit",
+                       i + 1, reading.peak_celsius, boiling, k_most_above_boiling_kelvin),
+                   shown, fmt::format("{:g}", reading.peak_celsius), fmt::format("{:.1f}", hottest), "C"});
   }
   if (!reading.high_celsius && reading.peak_celsius < test.start_celsius - k_below_start_kelvin) {
-    return refuse_number(
-        fmt::format("reading {} is {:g} C; it must be at least the start temperature, {:g} C, less "
-                    "{:g} K of thermometer error",
-                    i + 1, reading.peak_celsius, test.start_celsius, k_below_start_kelvin),
-        shown, reading.peak_celsius, test.start_celsius - k_below_start_kelvin, "C");
+    return refuse_number(say("reading {} is {:g} C; it must be at least the start temperature, {:g} C, less "
+                             "{:g} K of thermometer error",
+                             i + 1, reading.peak_celsius, test.start_celsius, k_below_start_kelvin),
+                         shown, reading.peak_celsius, test.start_celsius - k_below_start_kelvin, "C");
   }
   const double tau = test.probe_time_constant_seconds;
   if (reading.kind == ReadingKind::stationary) {
     const double least = steam::k_stationary_time_constants * tau;
     if (reading.hold_seconds < least) {
-      return refuse_number(
-          fmt::format("reading {} rested {:g} s; with this probe ({:.2g} s) it must rest at least "
-                      "{:.0f} s, four time constants, to stand still",
-                      i + 1, reading.hold_seconds, tau, std::ceil(least)),
-          where + "/hold_seconds", reading.hold_seconds, std::ceil(least), "s");
+      return refuse_number(say("reading {} rested {:g} s; with this probe ({:.2g} s) it must rest at least "
+                               "{:.0f} s, four time constants, to stand still",
+                               i + 1, reading.hold_seconds, tau, std::ceil(least)),
+                           where + "/hold_seconds", reading.hold_seconds, std::ceil(least), "s");
     }
     return {};
   }
   if (!is_surface && tau > steam::k_slowest_probe_seconds) {
     return refuse_number(
-        fmt::format("the probe's time constant is {:.3g} s; for a moving head it must be at most {:g} "
-                    "s: a slower probe lags more than can be corrected for. Use a thinner one, or "
-                    "only readings with the head at rest",
-                    tau, steam::k_slowest_probe_seconds),
+        say("the probe's time constant is {:.3g} s; for a moving head it must be at most {:g} "
+            "s: a slower probe lags more than can be corrected for. Use a thinner one, or "
+            "only readings with the head at rest",
+            tau, steam::k_slowest_probe_seconds),
         "/probe", tau, steam::k_slowest_probe_seconds, "s");
   }
   if (!(reading.pace_metres_per_second >= 0.001 && reading.pace_metres_per_second <= 0.3)) {
-    return refuse_number(
-        fmt::format("the pace of reading {} is {:g} m/s; it must lie between 0.001 and 0.3 m/s", i + 1,
-                    reading.pace_metres_per_second),
-        where, reading.pace_metres_per_second, reading.pace_metres_per_second < 0.001 ? 0.001 : 0.3, "m/s");
+    return refuse_number(say("the pace of reading {} is {:g} m/s; it must lie between 0.001 and 0.3 m/s",
+                             i + 1, reading.pace_metres_per_second),
+                         where, reading.pace_metres_per_second,
+                         reading.pace_metres_per_second < 0.001 ? 0.001 : 0.3, "m/s");
   }
   return {};
 }

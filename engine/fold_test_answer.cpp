@@ -9,6 +9,7 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "physics/uncertainty/weighted.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -251,7 +252,7 @@ Json readings_json(const ReadFoldTest& read, const steam::FitReport& fit) {
              {"expected_celsius", fit.expected_celsius[i]},
              {"standard_score", fit.standard_scores[i]}};
     if (std::fabs(fit.standard_scores[i]) > k_odd_score) {
-      row["remark"] = fmt::format(
+      row["remark"] = say(
           "does not fit the others: {:.0f} C where {:.0f} C is expected; check the tip's place and the pace",
           reading.peak_celsius, fit.expected_celsius[i]);
     }

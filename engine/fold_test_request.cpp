@@ -9,6 +9,7 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "physics/materials/materials.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -44,8 +45,8 @@ Result<void> read_probe(const Json& probe, ReadFoldTest& out, const std::string&
     if (!lag->is_one_rate) {
       out.warnings.push_back(
           {"dip_not_one_rate",
-           "the marks of the dip do not lie on one curve of a simple probe: a thick sheath, or a "
-           "watch started late; the fit leaves more room for it"});
+           say("the marks of the dip do not lie on one curve of a simple probe: a thick sheath, or a "
+               "watch started late; the fit leaves more room for it")});
     }
   } else {
     test.probe_time_constant_seconds = number_of(probe, "time_constant_seconds");
@@ -53,10 +54,9 @@ Result<void> read_probe(const Json& probe, ReadFoldTest& out, const std::string&
   }
   if (test.probe_time_constant_seconds > k_slow_probe_seconds) {
     out.warnings.push_back(
-        {"slow_probe",
-         fmt::format("a probe of {:.2g} s reads several kelvin low at working pace; the fit corrects "
-                     "for it, a thinner probe (under 1 s) is surer",
-                     test.probe_time_constant_seconds)});
+        {"slow_probe", say("a probe of {:.2g} s reads several kelvin low at working pace; the fit corrects "
+                           "for it, a thinner probe (under 1 s) is surer",
+                           test.probe_time_constant_seconds)});
   }
   return {};
 }
@@ -74,7 +74,8 @@ Result<ReadFoldTest> read_fold_test(const Json& request, const std::string& wher
     out.head_width_metres = number_of(head, "width_metres");
   } else {
     out.warnings.push_back(
-        {"head_size_assumed", "the head's size was not given: 80 mm along the travel is assumed (estimate)"});
+        {"head_size_assumed",
+         say("the head's size was not given: 80 mm along the travel is assumed (estimate)")});
   }
   test.towel = read_towel(text_of(request, "towel"));
   out.covering = text_of(request, "covering");
@@ -96,8 +97,8 @@ Result<ReadFoldTest> read_fold_test(const Json& request, const std::string& wher
   } else {
     out.warnings.push_back(
         {"probe_lag_unknown",
-         "the probe's time constant is unknown and no lag was corrected: the true fold may "
-         "have been hotter, never colder"});
+         say("the probe's time constant is unknown and no lag was corrected: the true fold may "
+             "have been hotter, never colder")});
   }
 
   Json cloth{{"material", "cotton_fabric"}, {"thickness_metres", k_standard_layer_metres}};

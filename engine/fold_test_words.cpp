@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "physics/numerics/elementary.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -34,61 +35,58 @@ const char* contradiction_code(Contradiction::Kind kind) {
 }
 
 std::string place_words(const ReadFoldTest& read, const OutlookPoint& point) {
-  if (point.covering == 0) return fmt::format("the fold under {}", layers_words(point.layers));
-  return fmt::format("the real edge in {} under {}", read.coverings[point.covering],
-                     layers_words(point.layers));
+  if (point.covering == 0) return say("the fold under {}", layers_words(point.layers));
+  return say("the real edge in {} under {}", in_language(read.coverings[point.covering]),
+             layers_words(point.layers));
 }
 
 std::string candidate_words(const CandidateReading& candidate) {
   const double pace = 1e3 * candidate.reading.pace_metres_per_second;
   switch (candidate.reading.kind) {
     case ReadingKind::stationary:
-      return fmt::format(
-          "Rest the head {:.0f} s on the fold, {} over the tip, and note where the probe stands still",
-          candidate.reading.hold_seconds, layers_words(candidate.layers));
+      return say("Rest the head {:.0f} s on the fold, {} over the tip, and note where the probe stands still",
+                 candidate.reading.hold_seconds, layers_words(candidate.layers));
     case ReadingKind::coupon:
-      return fmt::format("One pass at {:.3g} mm/s over a 1 mm acrylic plate with the tip taped behind it",
-                         pace);
+      return say("One pass at {:.3g} mm/s over a 1 mm acrylic plate with the tip taped behind it", pace);
     case ReadingKind::pass:
     case ReadingKind::under_real_edge:
     case ReadingKind::surface:
       break;
   }
-  return fmt::format("A pass at {:.3g} mm/s with {} over the tip", pace, layers_words(candidate.layers));
+  return say("A pass at {:.3g} mm/s with {} over the tip", pace, layers_words(candidate.layers));
 }
 
-const char* why_words(ReadingKind kind) {
+std::string why_words(ReadingKind kind) {
   switch (kind) {
     case ReadingKind::stationary:
-      return "it shows the steam's own temperature";
+      return say("it shows the steam's own temperature");
     case ReadingKind::coupon:
-      return "no vapour enters a plate, so it shows how fast heat crosses from the steam";
+      return say("no vapour enters a plate, so it shows how fast heat crosses from the steam");
     case ReadingKind::pass:
     case ReadingKind::under_real_edge:
     case ReadingKind::surface:
       break;
   }
-  return "there the cases that fit so far differ most";
+  return say("there the cases that fit so far differ most");
 }
 
 }  // namespace
 
 std::string layers_words(int layers) {
-  return fmt::format("{} {}", layers, layers == 1 ? "layer" : "layers");
+  return fmt::format("{} {}", layers, layers == 1 ? say("layer") : say("layers"));
 }
 
 std::string reading_words(const ReadFoldTest& read, std::size_t i) {
   const steam::FoldReading& reading = read.test.readings[i];
-  const std::string how = reading.kind == ReadingKind::stationary
-                              ? fmt::format("head at rest, {}", layers_words(read.layers[i]))
-                          : reading.kind == ReadingKind::coupon
-                              ? fmt::format("plate, {:.3g} mm/s", 1e3 * reading.pace_metres_per_second)
-                          : reading.kind == ReadingKind::surface
-                              ? fmt::format("surface, {:.3g} mm/s, {:g} s after",
-                                            1e3 * reading.pace_metres_per_second, reading.seconds_after)
-                              : fmt::format("{:.3g} mm/s, {}", 1e3 * reading.pace_metres_per_second,
-                                            layers_words(read.layers[i]));
-  return fmt::format("reading {} ({}, {:.0f} C)", i + 1, how, reading.peak_celsius);
+  const std::string how =
+      reading.kind == ReadingKind::stationary ? say("head at rest, {}", layers_words(read.layers[i]))
+      : reading.kind == ReadingKind::coupon ? say("plate, {:.3g} mm/s", 1e3 * reading.pace_metres_per_second)
+      : reading.kind == ReadingKind::surface
+          ? say("surface, {:.3g} mm/s, {:g} s after", 1e3 * reading.pace_metres_per_second,
+                reading.seconds_after)
+          : fmt::format("{:.3g} mm/s, {}", 1e3 * reading.pace_metres_per_second,
+                        layers_words(read.layers[i]));
+  return say("reading {} ({}, {:.0f} C)", i + 1, how, reading.peak_celsius);
 }
 
 std::string percent_words(double log_spread) {
@@ -100,35 +98,33 @@ std::vector<std::string> steamer_words(const ReadFoldTest& read, const Json& pos
   std::vector<std::string> words;
   const double working = read.working_pace_metres_per_second;
   if (outlook.is_imagined)
-    words.push_back("No reading lay in a fold yet; what is said of one layer rests on usual cloths.");
+    words.push_back(say("No reading lay in a fold yet; what is said of one layer rests on usual cloths."));
   for (const OutlookPoint& p : outlook.points) {
     if (p.forecast.reading.pace_metres_per_second != working) continue;
-    words.push_back(fmt::format(
-        "At {:.3g} mm/s {} reaches about {:.0f} C (90 % between {:.0f} and {:.0f} C).", 1e3 * working,
-        place_words(read, p), p.point.fold_celsius.p50, p.point.fold_celsius.p05, p.point.fold_celsius.p95));
+    words.push_back(say("At {:.3g} mm/s {} reaches about {:.0f} C (90 % between {:.0f} and {:.0f} C).",
+                        1e3 * working, place_words(read, p), p.point.fold_celsius.p50,
+                        p.point.fold_celsius.p05, p.point.fold_celsius.p95));
   }
   const Json& dew = posterior.at("dew_temperature_celsius").at("quantiles");
-  words.push_back(fmt::format("No wet cloth under this head gets hotter than {:.0f} to {:.0f} C.",
-                              dew.at("p05").get<double>(), dew.at("p95").get<double>()));
+  words.push_back(say("No wet cloth under this head gets hotter than {:.0f} to {:.0f} C.",
+                      dew.at("p05").get<double>(), dew.at("p95").get<double>()));
   const OutlookPoint& deep = outlook.points[outlook.deep];
   double fastest = 0;
   for (const OutlookPoint& p : outlook.points) {
     if (p.layers == deep.layers && p.covering == deep.covering && p.point.lethal_share >= k_sure)
       fastest = std::max(fastest, p.forecast.reading.pace_metres_per_second);
   }
-  const std::string under = deep.covering == 0
-                                ? fmt::format("Under {} of this fold", layers_words(deep.layers))
-                                : fmt::format("In {}", place_words(read, deep));
-  words.push_back(fastest > 0
-                      ? fmt::format("{} it kills eggs with 95 % confidence at {:.3g} mm/s and slower.", under,
+  const std::string under = deep.covering == 0 ? say("Under {} of this fold", layers_words(deep.layers))
+                                               : say("In {}", place_words(read, deep));
+  words.push_back(fastest > 0 ? say("{} it kills eggs with 95 % confidence at {:.3g} mm/s and slower.", under,
                                     1e3 * fastest)
-                      : fmt::format("{} no pace down to {:.3g} mm/s kills eggs with 95 % confidence.", under,
+                              : say("{} no pace down to {:.3g} mm/s kills eggs with 95 % confidence.", under,
                                     1e3 * outlook.paces.front()));
   if (tested_depth_metres > 0) {
     words.push_back(
-        fmt::format("These readings speak for up to {:.1f} mm of this cloth over the bug (1.5 times what "
-                    "was tested); deeper is extrapolation.",
-                    1e3 * steam::k_trusted_depth_ratio * tested_depth_metres));
+        say("These readings speak for up to {:.1f} mm of this cloth over the bug (1.5 times what "
+            "was tested); deeper is extrapolation.",
+            1e3 * steam::k_trusted_depth_ratio * tested_depth_metres));
   }
   return words;
 }
@@ -137,66 +133,64 @@ Json contradiction_words(const ReadFoldTest& read, const Contradiction& one) {
   const std::string first = reading_words(read, one.first);
   std::string text, advice;
   if (one.kind == Contradiction::Kind::above_boiling) {
-    text = fmt::format("{} is {:.0f} K hotter than water boils here", first, one.kelvin);
-    advice = "Check the thermometer in boiling water; until then none of its readings proves a kill";
+    text = say("{} is {:.0f} K hotter than water boils here", first, one.kelvin);
+    advice = say("Check the thermometer in boiling water; until then none of its readings proves a kill");
   } else {
     const std::string second = reading_words(read, *one.second);
-    const char* why = one.kind == Contradiction::Kind::slower_is_colder
-                          ? "though the slower head must heat more"
-                      : one.kind == Contradiction::Kind::deeper_is_hotter ? "though it lay under less cloth"
-                      : one.kind == Contradiction::Kind::rest_is_colder
-                          ? "though a head at rest heats more than one that passes"
-                          : "though pace and place are the same";
-    text = fmt::format("{} is {:.0f} K colder than {}, {}", first, one.kelvin, second, why);
-    advice =
-        one.suspect
-            ? fmt::format(
-                  "Reading {} disagrees with several others: repeat that one; tip in the middle of the "
-                  "head's path, fold cooled down, steam dry",
-                  *one.suspect + 1)
-            : "One of the two is wrong: repeat both; tip in the middle of the head's path, fold cooled down, "
-              "steam dry";
+    const std::string why =
+        one.kind == Contradiction::Kind::slower_is_colder   ? say("though the slower head must heat more")
+        : one.kind == Contradiction::Kind::deeper_is_hotter ? say("though it lay under less cloth")
+        : one.kind == Contradiction::Kind::rest_is_colder
+            ? say("though a head at rest heats more than one that passes")
+            : say("though pace and place are the same");
+    text = say("{} is {:.0f} K colder than {}, {}", first, one.kelvin, second, why);
+    advice = one.suspect
+                 ? say("Reading {} disagrees with several others: repeat that one; tip in the middle of the "
+                       "head's path, fold cooled down, steam dry",
+                       *one.suspect + 1)
+                 : say("One of the two is wrong: repeat both; tip in the middle of the head's path, fold "
+                       "cooled down, "
+                       "steam dry");
   }
-  text.front() = 'R';
+  if (text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
   return {{"code", contradiction_code(one.kind)}, {"text", text}, {"advice", advice}};
 }
 
 Json drift_words(const steam::Drift& drift) {
   using Verdict = steam::Drift::Verdict;
-  const std::string chance = fmt::format(
-      "chance of that in an unchanged machine: {}",
-      drift.probability < 0.01 ? "below 1 in 100" : fmt::format("{:.0f} in 100", 100 * drift.probability));
+  const std::string chance =
+      say("chance of that in an unchanged machine: {}",
+          drift.probability < 0.01 ? say("below 1 in 100") : say("{:.0f} in 100", 100 * drift.probability));
   switch (drift.verdict) {
     case Verdict::unchanged:
-      return {{"text",
-               fmt::format("The readings are such as the last test makes expect ({:+.0f} K in the mean; {})",
+      return {{"text", say("The readings are such as the last test makes expect ({:+.0f} K in the mean; {})",
                            drift.mean_kelvin, chance)},
-              {"advice", "Nothing to do; both tests stand"}};
+              {"advice", say("Nothing to do; both tests stand")}};
     case Verdict::weaker:
       return {
-          {"text",
-           fmt::format("The machine seems weaker: the readings lie {:.0f} K below what the last test makes "
+          {"text", say("The machine seems weaker: the readings lie {:.0f} K below what the last test makes "
                        "expect ({})",
                        -drift.mean_kelvin, chance)},
           {"advice",
-           "Common practice, no source: water level, pressure reached, scale in the boiler, gasket and hose, "
-           "a "
-           "towel wetter or thicker than last time; then repeat the test. Plan with these readings until "
-           "then"}};
+           say("Common practice, no source: water level, pressure reached, scale in the boiler, gasket and "
+               "hose, "
+               "a "
+               "towel wetter or thicker than last time; then repeat the test. Plan with these readings until "
+               "then")}};
     case Verdict::stronger:
-      return {{"text", fmt::format("The readings lie {:+.0f} K from what the last test makes expect ({})",
-                                   drift.mean_kelvin, chance)},
-              {"advice",
-               "Before trusting the better figures check the probe in boiling water, the towel and the fold; "
+      return {
+          {"text", say("The readings lie {:+.0f} K from what the last test makes expect ({})",
+                       drift.mean_kelvin, chance)},
+          {"advice",
+           say("Before trusting the better figures check the probe in boiling water, the towel and the fold; "
                "plan with "
-               "the worse of the two tests until a repeat agrees"}};
+               "the worse of the two tests until a repeat agrees")}};
     case Verdict::not_proven:
       break;
   }
-  return {
-      {"text",
-       "Too few readings that do not contradict each other to compare with the last test; two are needed"},
-      {"advice", "Repeat two readings of the last test at the same pace and layers"}};
+  return {{"text", say("Too few readings that do not contradict each other to compare with the last test; "
+                       "two are needed")},
+          {"advice", say("Repeat two readings of the last test at the same pace and layers")}};
 }
 
 const char* next_code(const NextReading& next) {
@@ -206,19 +200,17 @@ const char* next_code(const NextReading& next) {
 
 std::string next_words(const NextReading& next) {
   const CandidateReading& best = next.candidates.front();
-  const std::string gain =
-      fmt::format("the fastest pace that kills, now known within {}, would be known within {}",
-                  percent_words(next.spread_now), percent_words(best.spread_then));
+  const std::string gain = say("the fastest pace that kills, now known within {}, would be known within {}",
+                               percent_words(next.spread_now), percent_words(best.spread_then));
   if (next_code(next) == std::string("little_to_gain")) {
-    return fmt::format("No single further reading would tell much. The best: {}; {}", candidate_words(best),
-                       gain);
+    return say("No single further reading would tell much. The best: {}; {}", candidate_words(best), gain);
   }
-  return fmt::format("{}: {}, and {}", candidate_words(best), why_words(best.reading.kind), gain);
+  return say("{}: {}, and {}", candidate_words(best), why_words(best.reading.kind), gain);
 }
 
 std::string probe_words(const ReadFoldTest& read) {
   const steam::ProbeLag& dip = *read.dip;
-  return fmt::format(
+  return say(
       "By the dip the probe covers 63 % of a jump in {:.2g} s; in a fold between {:.2g} and {:.2g} s "
       "(90 %), which the fit corrects for and counts as unsure",
       dip.time_constant_seconds, dip.low, dip.high);

@@ -8,6 +8,7 @@
 
 #include "engine/request_values.h"
 #include "job/furniture/catalogue.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -265,8 +266,8 @@ Json test_in_use(const Json& state) {
 Result<Json> plan_request_of(const Json& state) {
   const Json items = entries(state, "items");
   if (items.empty()) {
-    return refuse({ErrorKind::bad_input, "the job has no items yet; a plan needs at least one", "/items", "0",
-                   "1", "items"});
+    return refuse({ErrorKind::bad_input, say("the job has no items yet; a plan needs at least one"), "/items",
+                   "0", "1", "items"});
   }
   Json request = pace_kit_of(state);
   request["items"] = Json::array();

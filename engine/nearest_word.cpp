@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cstddef>
 
+#include "words/say.h"
+
 namespace lastegg {
 namespace {
 
@@ -57,11 +59,11 @@ std::string nearest_word(std::string_view typed, const std::vector<std::string>&
 }
 
 std::string any_of(const std::vector<std::string>& words) {
-  return joined(words, " or ");
+  return joined(words, say(" or "));
 }
 
 std::string all_of(const std::vector<std::string>& words) {
-  return joined(words, " and ");
+  return joined(words, say(" and "));
 }
 
 }  // namespace lastegg

@@ -8,6 +8,7 @@
 #include "engine/calibration_json.h"
 #include "engine/fold_test_request.h"
 #include "engine/request_values.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -47,11 +48,10 @@ Result<std::optional<steam::Calibration>> earlier_of(const Json& request, const 
   auto calibration = other_test(*given, "/earlier");
   if (!calibration) return refuse(calibration.error());
   if (calibration->head_key != head_key) {
-    return refuse(
-        {ErrorKind::bad_input,
-         fmt::format("the earlier test is of \"{}\"; it must be of this machine, head and towel, \"{}\"",
-                     calibration->head_key, head_key),
-         "/earlier", calibration->head_key, head_key, ""});
+    return refuse({ErrorKind::bad_input,
+                   say("the earlier test is of \"{}\"; it must be of this machine, head and towel, \"{}\"",
+                       calibration->head_key, head_key),
+                   "/earlier", calibration->head_key, head_key, ""});
   }
   return std::optional<steam::Calibration>(std::move(*calibration));
 }
@@ -68,11 +68,10 @@ Result<std::vector<steam::Calibration>> same_machine_of(const Json& request, con
     if (!calibration) return refuse(calibration.error());
     const bool is_same_machine = calibration->head_key.starts_with("head|" + machine + "|");
     if (!is_same_machine || calibration->head_key == head_key) {
-      return refuse(
-          {ErrorKind::bad_input,
-           fmt::format("this test is of \"{}\"; it must be of another head or towel of the machine \"{}\"",
-                       calibration->head_key, machine),
-           place, calibration->head_key, machine, ""});
+      return refuse({ErrorKind::bad_input,
+                     say("this test is of \"{}\"; it must be of another head or towel of the machine \"{}\"",
+                         calibration->head_key, machine),
+                     place, calibration->head_key, machine, ""});
     }
     out.push_back(std::move(*calibration));
   }
@@ -80,18 +79,27 @@ Result<std::vector<steam::Calibration>> same_machine_of(const Json& request, con
 }
 
 Warning same_machine_warning(std::size_t others, bool is_tested) {
-  const char* who = others == 1 ? "another head or towel" : "other heads or towels";
+  const bool is_one = others == 1;
   if (is_tested) {
-    return {"same_machine",
-            fmt::format("{} of this machine moved what is believed of the steam's temperature before the "
-                        "readings: by half of what it shows at most (estimate), and without making it surer",
-                        who)};
+    return {
+        "same_machine",
+        is_one
+            ? say("another head or towel of this machine moved what is believed of the steam's temperature "
+                  "before the readings: by half of what it shows at most (estimate), and without making "
+                  "it surer")
+            : say("other heads or towels of this machine moved what is believed of the steam's temperature "
+                  "before the readings: by half of what it shows at most (estimate), and without making "
+                  "it surer")};
   }
-  return {"same_machine",
-          fmt::format("no fold test of this head and towel stands behind this pace. The steam's temperature "
-                      "leans on {} of the same machine, by half at most (estimate); how fast heat enters and "
-                      "how the cloth takes it is what is usual: test this head and towel",
-                      who)};
+  return {
+      "same_machine",
+      is_one
+          ? say("no fold test of this head and towel stands behind this pace. The steam's temperature leans "
+                "on another head or towel of the same machine, by half at most (estimate); how fast heat "
+                "enters and how the cloth takes it is what is usual: test this head and towel")
+          : say("no fold test of this head and towel stands behind this pace. The steam's temperature leans "
+                "on other heads or towels of the same machine, by half at most (estimate); how fast heat "
+                "enters and how the cloth takes it is what is usual: test this head and towel")};
 }
 
 }  // namespace lastegg

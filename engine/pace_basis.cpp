@@ -10,6 +10,7 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "treatments/steam/same_machine.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -77,7 +78,8 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
   for (const char* key : {"head", "fold_test", "calibration", "prior"}) given += has(request, key) ? 1 : 0;
   if (given > 1) {
     return refuse({ErrorKind::bad_input,
-                   "give one of head, fold_test, calibration and prior; several were given", "", "", "", ""});
+                   say("give one of head, fold_test, calibration and prior; several were given"), "", "", "",
+                   ""});
   }
   PaceBasis basis;
   const int samples = request.at("samples").get<int>();
@@ -162,7 +164,7 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
   basis.calibrations.push_back(std::move(calibration));
   basis.warnings.push_back(
       {"no_test_yet",
-       "no fold test stands behind this pace, only what is usual: test this machine, head and towel"});
+       say("no fold test stands behind this pace, only what is usual: test this machine, head and towel")});
   return basis;
 }
 

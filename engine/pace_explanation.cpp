@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 
+#include "words/say.h"
+
 namespace lastegg {
 
 using namespace shape;
@@ -24,17 +26,20 @@ struct InfluenceWords {
   const char* remedy;
 };
 constexpr std::array k_influences{
-    InfluenceWords{Influence::steam_temperature, "steam_temperature", "how hot the steam is under the head",
-                   "a reading with the head held still tells"},
-    InfluenceWords{Influence::exchange, "exchange", "how well this head brings its heat to the cloth",
-                   "a fold test with this head and towel tells"},
-    InfluenceWords{Influence::cloth_vapour, "cloth_vapour", "how vapour moves in this very cloth",
-                   "a probe under the real edge tells"},
-    InfluenceWords{Influence::forced_flow, "forced_flow", "how strongly steam is pushed into this cloth",
-                   "a probe under the real edge tells"},
-    InfluenceWords{Influence::layers, "layers", "how thick and dense the layers are",
-                   "measuring the cloth tells"},
-    InfluenceWords{Influence::hand, "hand", "how steady the hand is", "the pace guide steadies it"}};
+    InfluenceWords{Influence::steam_temperature, "steam_temperature",
+                   to_say("how hot the steam is under the head"),
+                   to_say("a reading with the head held still tells")},
+    InfluenceWords{Influence::exchange, "exchange", to_say("how well this head brings its heat to the cloth"),
+                   to_say("a fold test with this head and towel tells")},
+    InfluenceWords{Influence::cloth_vapour, "cloth_vapour", to_say("how vapour moves in this very cloth"),
+                   to_say("a probe under the real edge tells")},
+    InfluenceWords{Influence::forced_flow, "forced_flow",
+                   to_say("how strongly steam is pushed into this cloth"),
+                   to_say("a probe under the real edge tells")},
+    InfluenceWords{Influence::layers, "layers", to_say("how thick and dense the layers are"),
+                   to_say("measuring the cloth tells")},
+    InfluenceWords{Influence::hand, "hand", to_say("how steady the hand is"),
+                   to_say("the pace guide steadies it")}};
 
 struct LeverWords {
   Lever lever;
@@ -43,17 +48,17 @@ struct LeverWords {
   const char* held_by;  ///< what holds the heat back, when this lever gains most
 };
 constexpr std::array k_levers{
-    LeverWords{Lever::longer_head, "longer_head", "a head half as long again along the travel", ""},
-    LeverWords{Lever::second_pass, "second_pass", "a second pass after a pause to cool", ""},
-    LeverWords{Lever::hotter_steam, "hotter_steam", "steam 2 K hotter under the head", ""},
-    LeverWords{Lever::better_exchange, "better_exchange", "twice the exchange and supply of heat",
-               "how fast the head brings heat to the surface"},
-    LeverWords{Lever::opener_cloth, "opener_cloth", "a cloth twice as open to vapour",
-               "vapour moving through the cloth"},
-    LeverWords{Lever::stronger_push, "stronger_push", "steam pushed in twice as fast",
-               "how little steam is pushed into the cloth"},
-    LeverWords{Lever::conducting_layers, "conducting_layers", "layers that conduct twice as well",
-               "conduction through the layers"}};
+    LeverWords{Lever::longer_head, "longer_head", to_say("a head half as long again along the travel"), ""},
+    LeverWords{Lever::second_pass, "second_pass", to_say("a second pass after a pause to cool"), ""},
+    LeverWords{Lever::hotter_steam, "hotter_steam", to_say("steam 2 K hotter under the head"), ""},
+    LeverWords{Lever::better_exchange, "better_exchange", to_say("twice the exchange and supply of heat"),
+               to_say("how fast the head brings heat to the surface")},
+    LeverWords{Lever::opener_cloth, "opener_cloth", to_say("a cloth twice as open to vapour"),
+               to_say("vapour moving through the cloth")},
+    LeverWords{Lever::stronger_push, "stronger_push", to_say("steam pushed in twice as fast"),
+               to_say("how little steam is pushed into the cloth")},
+    LeverWords{Lever::conducting_layers, "conducting_layers", to_say("layers that conduct twice as well"),
+               to_say("conduction through the layers")}};
 
 const InfluenceWords& words_of(Influence what) {
   return *std::find_if(k_influences.begin(), k_influences.end(),
@@ -74,21 +79,20 @@ std::string sentence(const PaceWords& words, const std::vector<steam::InfluenceS
                      const std::vector<steam::LeverGain>& gains) {
   const auto kind = std::find_if(edge_kinds().begin(), edge_kinds().end(),
                                  [&](const EdgeKind& one) { return one.key == words.kind; });
-  std::string out = fmt::format("Eggs {:.1f} mm deep in {} ({})", 1e3 * words.target_depth_metres,
-                                words.covering, kind == edge_kinds().end() ? words.kind : kind->title);
+  std::string out = say("Eggs {:.1f} mm deep in {} ({})", 1e3 * words.target_depth_metres, words.covering,
+                        kind == edge_kinds().end() ? words.kind : in_language(kind->title));
   if (gains.empty()) {
-    out += ": steam does not reach them in the middle case.";
+    out += say(": steam does not reach them in the middle case.");
   } else {
-    out += fmt::format("; held back by {}", words_of(bottleneck(gains)).held_by);
+    out += say("; held back by {}", in_language(words_of(bottleneck(gains)).held_by));
     const double longer = gain_of(gains, Lever::longer_head);
-    if (longer >= k_worth_saying)
-      out += fmt::format("; a head half as long again would give {:.1f}x", longer);
+    if (longer >= k_worth_saying) out += say("; a head half as long again would give {:.1f}x", longer);
     out += ".";
   }
   if (!influences.empty() && influences.front().share >= k_share_worth_saying) {
     const InfluenceWords& most = words_of(influences.front().what);
-    out += fmt::format(" Of the doubt in this pace {:.0f} % is {}: {}.", 100 * influences.front().share,
-                       most.text, most.remedy);
+    out += say(" Of the doubt in this pace {:.0f} % is {}: {}.", 100 * influences.front().share,
+               in_language(most.text), in_language(most.remedy));
   }
   return out;
 }
@@ -122,12 +126,15 @@ void explain(const PaceWords& words, const std::vector<steam::InfluenceShare>& i
   answer["explanation"] = sentence(words, influences, gains);
   for (const steam::InfluenceShare& one : influences) {
     const InfluenceWords& said = words_of(one.what);
-    answer["what_matters"].push_back(
-        {{"what", said.word}, {"share", one.share}, {"text", said.text}, {"remedy", said.remedy}});
+    answer["what_matters"].push_back({{"what", said.word},
+                                      {"share", one.share},
+                                      {"text", in_language(said.text)},
+                                      {"remedy", in_language(said.remedy)}});
   }
   for (const steam::LeverGain& gain : gains) {
     const LeverWords& said = words_of(gain.lever);
-    answer["levers"].push_back({{"lever", said.word}, {"factor", gain.factor}, {"text", said.text}});
+    answer["levers"].push_back(
+        {{"lever", said.word}, {"factor", gain.factor}, {"text", in_language(said.text)}});
   }
 }
 

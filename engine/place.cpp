@@ -1,4 +1,5 @@
 #include "engine/place.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -23,14 +24,13 @@ std::string Place::pointer() const {
 }
 
 std::string Place::spoken() const {
-  if (parent_ == nullptr) return text_.empty() ? "the request" : std::string(text_);
+  if (parent_ == nullptr) return text_.empty() ? say("the request") : std::string(text_);
   const bool at_top = parent_->parent_ == nullptr && parent_->text_.empty();
   if (is_entry_) {
-    const std::string entry = "entry " + std::to_string(index_ + 1);
-    return at_top ? entry : entry + " of " + parent_->spoken();
+    return at_top ? say("entry {}", index_ + 1) : say("entry {} of {}", index_ + 1, parent_->spoken());
   }
   const std::string key(text_.substr(0, k_longest_key_in_messages));
-  return at_top ? key : key + " in " + parent_->spoken();
+  return at_top ? key : say("{} in {}", key, parent_->spoken());
 }
 
 }  // namespace lastegg

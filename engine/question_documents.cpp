@@ -101,24 +101,30 @@ std::string lists_of(const Question& question) {
   return text;
 }
 
+// The shape with further members.
+Shape extended(Shape shape, const std::vector<Field>& more) {
+  if (shape.kind == Shape::Kind::object) shape.fields.insert(shape.fields.end(), more.begin(), more.end());
+  for (Shape& alternative : shape.alternatives)
+    if (alternative.kind == Shape::Kind::object)
+      alternative.fields.insert(alternative.fields.end(), more.begin(), more.end());
+  return shape;
+}
+
 }  // namespace
 
 Shape whole_answer(const Question& question) {
-  const std::vector<Field> common = fields_of_every_answer();
-  Shape whole = question.answer;
-  const auto extend = [&](Shape& shape) {
-    if (shape.kind == Shape::Kind::object)
-      shape.fields.insert(shape.fields.end(), common.begin(), common.end());
-  };
-  extend(whole);
-  for (Shape& alternative : whole.alternatives) extend(alternative);
-  return whole;
+  return extended(question.answer, fields_of_every_answer());
+}
+
+Shape whole_request(const Question& question) {
+  return extended(question.request, {field_of_every_request()});
 }
 
 Json schema_document(const Question& question, Side side) {
   Json document = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
                    {"title", question.name + (side == Side::request ? ": request" : ": answer")}};
-  const Json schema = to_json_schema(side == Side::request ? question.request : whole_answer(question), side);
+  const Json schema =
+      to_json_schema(side == Side::request ? whole_request(question) : whole_answer(question), side);
   for (const auto& [key, member] : schema.items()) document[key] = member;
   return document;
 }
@@ -145,7 +151,7 @@ std::string types_document() {
   for (const Question& question : questions()) {
     const std::string name = type_name(question.name);
     text += fmt::format("\n/** {} */\nexport type {}Request = {};\n", question.text, name,
-                        to_typescript(question.request, Side::request));
+                        to_typescript(whole_request(question), Side::request));
     text += fmt::format("\nexport type {}Answer = {};\n", name,
                         to_typescript(whole_answer(question), Side::answer));
     table += fmt::format("  {0}: {{ request: {1}Request; answer: {1}Answer }};\n", question.name, name);
@@ -167,6 +173,11 @@ std::string questions_document(const std::map<std::string, std::string>& example
       "could mean two\n"
       "things is refused. Any object of a request may carry a `note`, which is not read. Unknown keys are "
       "refused.\n\n"
+      "Any request may carry `language` (`en-US`, which also holds if left out, `en-GB`, `es`) beside its own "
+      "members: the\n"
+      "language of the sentences in the answer or refusal. It changes no number, code or key. What was computed in one "
+      "language and\n"
+      "is handed in again (`known`, `known_paces`, `treated`) keeps its sentences.\n\n"
       "Every answer also has `engine` (version), `data` (data files it rests on) and `warnings` (list of "
       "`code` and\n"
       "`text`). A request that cannot be answered exits with 2 and `{\"error\":{...}}` on standard error: "

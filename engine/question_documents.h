@@ -13,6 +13,9 @@ namespace lastegg {
 /// The shape of the whole answer: the question's own members and those that every answer has.
 Shape whole_answer(const Question& question);
 
+/// The shape of the whole request: the question's own members and the language.
+Shape whole_request(const Question& question);
+
 /// A complete JSON Schema document of the request or the answer.
 /// Checked: engine/question_documents_unit_test.cpp
 Json schema_document(const Question& question, Side side);

@@ -8,6 +8,7 @@
 #include "engine/nearest_word.h"
 #include "engine/place.h"
 #include "engine/shape_scalars.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -19,7 +20,7 @@ Result<Json> read_value(const Shape& shape, const Json& value, const Place& plac
 Error too_deep(const Place& place) {
   Error error;
   error.kind = ErrorKind::bad_input;
-  error.message = fmt::format("the request is nested more than {} levels deep", k_deepest);
+  error.message = say("the request is nested more than {} levels deep", k_deepest);
   error.where = place.pointer();
   error.limit = std::to_string(k_deepest);
   error.unit = "levels";
@@ -30,7 +31,7 @@ Error too_deep(const Place& place) {
 std::optional<Error> unfit_content(const Json& value, const Place& place, int depth) {
   if (depth > k_deepest) return too_deep(place);
   if (value.is_number_float() && !std::isfinite(value.get<double>()))
-    return refused(place, value, "not finite", "a finite number");
+    return refused(place, value, say("not finite"), say("a finite number"));
   if (value.is_array()) {
     for (std::size_t i = 0; i < value.size(); ++i)
       if (auto error = unfit_content(value[i], place.entry(i), depth + 1)) return error;
@@ -52,13 +53,15 @@ Result<Json> read_list(const Shape& shape, const Json& value, const Place& place
   if (count < shape.minimum_items || count > shape.maximum_items) {
     const bool few = count < shape.minimum_items;
     const std::size_t limit = few ? shape.minimum_items : shape.maximum_items;
-    const std::string demand = shape.minimum_items == shape.maximum_items ? "exactly "
-                               : few                                      ? "at least "
-                                                                          : "at most ";
+
     Error error;
     error.kind = ErrorKind::bad_input;
-    error.message = fmt::format("{} has {} {}; it must have {}{}", place.spoken(), count,
-                                count == 1 ? "entry" : "entries", demand, limit);
+    const std::string entries = count == 1 ? say("entry") : say("entries");
+    error.message = shape.minimum_items == shape.maximum_items
+                        ? say("{} has {} {}; it must have exactly {}", place.spoken(), count, entries, limit)
+                    : few
+                        ? say("{} has {} {}; it must have at least {}", place.spoken(), count, entries, limit)
+                        : say("{} has {} {}; it must have at most {}", place.spoken(), count, entries, limit);
     error.where = place.pointer();
     error.value = std::to_string(count);
     error.limit = std::to_string(limit);
@@ -104,13 +107,9 @@ Error unknown_key(const Shape& shape, const std::string& key, const Place& place
   const std::string nearest = nearest_word(key, keys);
   Error error;
   error.kind = ErrorKind::bad_input;
-  error.message = member.spoken() + " is not known here; ";
-  if (!nearest.empty())
-    error.message += "did you mean " + nearest + "?";
-  else if (keys.empty())
-    error.message += "no keys are";
-  else
-    error.message += "it must be " + any_of(keys);
+  error.message = !nearest.empty() ? say("{} is not known here; did you mean {}?", member.spoken(), nearest)
+                  : keys.empty()   ? say("{} is not known here; no keys are", member.spoken())
+                                 : say("{} is not known here; it must be {}", member.spoken(), any_of(keys));
   error.where = member.pointer();
   error.value = key;
   return error;
@@ -118,7 +117,7 @@ Error unknown_key(const Shape& shape, const std::string& key, const Place& place
 
 std::string joined_with(const std::vector<std::string>& group) {
   std::string text;
-  for (const std::string& key : group) text += (text.empty() ? "" : " with ") + key;
+  for (const std::string& key : group) text += (text.empty() ? "" : say(" with ")) + key;
   return text;
 }
 
@@ -147,16 +146,16 @@ std::optional<Error> wrong_groups(const Shape& shape, const Json& value, const P
   error.where = place.pointer();
   error.limit = any_of(wishes);
   if (given.empty()) {
-    error.message = place.spoken() + " lacks one of these: " + any_of(wishes);
+    error.message = say("{} lacks one of these: {}", place.spoken(), any_of(wishes));
   } else if (begun != nullptr) {
     std::vector<std::string> missing;
     for (const std::string& key : *begun)
       if (!value.contains(key)) missing.push_back(key);
-    error.message = place.spoken() + " gives " + all_of(given) + " but lacks " + all_of(missing);
+    error.message = say("{} gives {} but lacks {}", place.spoken(), all_of(given), all_of(missing));
     error.value = all_of(given);
   } else {
     error.message =
-        place.spoken() + " gives " + all_of(given) + "; it must give only one of these: " + any_of(wishes);
+        say("{} gives {}; it must give only one of these: {}", place.spoken(), all_of(given), any_of(wishes));
     error.value = all_of(given);
   }
   return error;
@@ -165,7 +164,7 @@ std::optional<Error> wrong_groups(const Shape& shape, const Json& value, const P
 Error missing(const Shape& shape, const Place& place) {
   Error error;
   error.kind = ErrorKind::bad_input;
-  error.message = place.spoken() + " is missing; it must be " + wanted(shape);
+  error.message = say("{} is missing; it must be {}", place.spoken(), wanted(shape));
   error.where = place.pointer();
   return error;
 }

@@ -10,6 +10,7 @@
 #include <cstdint>
 
 #include "engine/nearest_word.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -19,8 +20,8 @@ constexpr double k_largest_exact_integer = 9007199254740992.0;  // 2^53: beyond 
 
 // A value as messages show it: short, and one line.
 std::string shown(const Json& value) {
-  if (value.is_array()) return value.empty() ? "an empty list" : "a list";
-  if (value.is_object()) return "an object";
+  if (value.is_array()) return value.empty() ? say("an empty list") : say("a list");
+  if (value.is_object()) return say("an object");
   std::string text = value.dump(-1, ' ', false, Json::error_handler_t::replace);
   if (text.size() <= k_longest_value_in_messages) return text;
   std::size_t end = k_longest_value_in_messages;
@@ -41,11 +42,11 @@ std::string with_sign(double number, const std::optional<Unit>& unit) {
 }
 
 std::string number_wanted(const Shape& shape) {
-  const std::string kind = shape.kind == Shape::Kind::integer ? "a whole number" : "a number";
+  const std::string kind = shape.kind == Shape::Kind::integer ? say("a whole number") : say("a number");
   if (!shape.unit || unit_sign(*shape.unit).empty()) return kind;
-  std::string wanted = kind + " of " + std::string(unit_name(*shape.unit));
+  std::string wanted = say("{} of {}", kind, in_language(unit_name(*shape.unit)));
   const std::vector<std::string> spellings = accepted_spellings(*shape.unit);
-  if (!spellings.empty()) wanted += ", or text with a unit (" + any_of(spellings) + ")";
+  if (!spellings.empty()) wanted += say(", or text with a unit ({})", any_of(spellings));
   return wanted;
 }
 
@@ -63,7 +64,7 @@ std::optional<int> digits(std::string_view text) {
 Error refused(const Place& place, const Json& value, const std::string& given, const std::string& demand) {
   Error error;
   error.kind = ErrorKind::bad_input;
-  error.message = place.spoken() + " is " + given + "; it must be " + demand;
+  error.message = say("{} is {}; it must be {}", place.spoken(), given, demand);
   error.where = place.pointer();
   error.value = value_of(value);
   return error;
@@ -75,21 +76,21 @@ std::string wanted(const Shape& shape) {
     case Shape::Kind::integer:
       return number_wanted(shape);
     case Shape::Kind::text:
-      return "text";
+      return say("text");
     case Shape::Kind::date:
-      return "a day written as year-month-day, such as \"2026-03-02\"";
+      return say("a day written as year-month-day, such as \"2026-03-02\"");
     case Shape::Kind::flag:
-      return "true or false";
+      return say("true or false");
     case Shape::Kind::choice: {
       std::vector<std::string> words;
       for (const Choice& choice : shape.choices) words.push_back(choice.word);
       return any_of(words);
     }
     case Shape::Kind::list:
-      return "a list";
+      return say("a list");
     case Shape::Kind::object:
     case Shape::Kind::table:
-      return "an object";
+      return say("an object");
     case Shape::Kind::either: {
       std::vector<std::string> kinds;
       for (const Shape& alternative : shape.alternatives) {
@@ -97,13 +98,13 @@ std::string wanted(const Shape& shape) {
         if (std::find(kinds.begin(), kinds.end(), kind) == kinds.end()) kinds.push_back(std::move(kind));
       }
       std::string text;
-      for (const std::string& kind : kinds) text += (text.empty() ? "" : ", or ") + kind;
+      for (const std::string& kind : kinds) text += (text.empty() ? "" : say(", or ")) + kind;
       return text;
     }
     case Shape::Kind::anything:
-      return "any value";
+      return say("any value");
   }
-  return "another value";
+  return say("another value");
 }
 
 Refusal wrong_type(const Shape& shape, const Json& value, const Place& place) {
@@ -119,15 +120,17 @@ std::optional<Error> outside_limits(const Shape& shape, double number, const std
   double limit = 0.0;
   if (shape.minimum && (number < *shape.minimum || (shape.minimum_excluded && number == *shape.minimum))) {
     limit = *shape.minimum;
-    demand = shape.minimum_excluded ? "more than " : "at least ";
+    demand = shape.minimum_excluded ? say("more than {}", with_sign(limit, shape.unit))
+                                    : say("at least {}", with_sign(limit, shape.unit));
   } else if (shape.maximum &&
              (number > *shape.maximum || (shape.maximum_excluded && number == *shape.maximum))) {
     limit = *shape.maximum;
-    demand = shape.maximum_excluded ? "less than " : "at most ";
+    demand = shape.maximum_excluded ? say("less than {}", with_sign(limit, shape.unit))
+                                    : say("at most {}", with_sign(limit, shape.unit));
   } else {
     return std::nullopt;
   }
-  Error error = refused(place, number, given, demand + with_sign(limit, shape.unit));
+  Error error = refused(place, number, given, demand);
   error.value = fmt::format("{}", number);
   error.limit = fmt::format("{}", limit);
   if (shape.unit) error.unit = unit_sign(*shape.unit);
@@ -158,7 +161,7 @@ Result<Json> read_number(const Shape& shape, const Json& value, const Place& pla
   } else {
     return wrong_type(shape, value, place);
   }
-  if (!std::isfinite(number)) return refuse(refused(place, value, given, "a finite number"));
+  if (!std::isfinite(number)) return refuse(refused(place, value, given, say("a finite number")));
   if (auto error = outside_limits(shape, number, given, place)) return refuse(*std::move(error));
   return Json(number);
 }
@@ -182,7 +185,7 @@ Result<Json> read_choice(const Shape& shape, const Json& value, const Place& pla
   }
   Error error = refused(place, value, shown(value), wanted(shape));
   const std::string nearest = nearest_word(word, words);
-  if (!nearest.empty() && words.size() > 1) error.message += "; did you mean " + nearest + "?";
+  if (!nearest.empty() && words.size() > 1) error.message += say("; did you mean {}?", nearest);
   return refuse(std::move(error));
 }
 
@@ -194,7 +197,7 @@ Result<Json> read_date(const Shape& shape, const Json& value, const Place& place
   if (!y || !m || !d) return wrong_type(shape, value, place);
   const std::chrono::year_month_day date{std::chrono::year{*y}, std::chrono::month{static_cast<unsigned>(*m)},
                                          std::chrono::day{static_cast<unsigned>(*d)}};
-  if (!date.ok()) return refuse(refused(place, value, shown(value), "a day that the calendar has"));
+  if (!date.ok()) return refuse(refused(place, value, shown(value), say("a day that the calendar has")));
   return value;
 }
 

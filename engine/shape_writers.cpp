@@ -294,15 +294,15 @@ struct MarkdownRows {
 
   void add(const Shape& value, const std::string& path, const Field* field) {
     std::string meaning = sentence(value.text);
-    const auto say = [&](const std::string& more) { meaning += (meaning.empty() ? "" : " ") + more; };
-    if (value.nullable) say("May be null.");
+    const auto append = [&](const std::string& more) { meaning += (meaning.empty() ? "" : " ") + more; };
+    if (value.nullable) append("May be null.");
     if (field != nullptr && !field->required)
-      say(field->fallback.is_null() ? "May be left out." : "Default " + field->fallback.dump() + ".");
+      append(field->fallback.is_null() ? "May be left out." : "Default " + field->fallback.dump() + ".");
     std::string words;
     for (const Choice& choice : value.choices) words += (words.empty() ? "`" : ", `") + choice.word + "`";
-    if (!words.empty()) say((value.choices.size() > 1 ? "One of " : "Always ") + words + ".");
+    if (!words.empty()) append((value.choices.size() > 1 ? "One of " : "Always ") + words + ".");
     const std::string earlier = place_of_same(value, path);
-    if (!earlier.empty()) say("Keys as in `" + earlier + "`.");
+    if (!earlier.empty()) append("Keys as in `" + earlier + "`.");
     const std::string row = fmt::format("| `{}` | {} | {} | {} |\n", path, cell(kind_words(value)),
                                         cell(range_words(value)), cell(meaning));
     // Alternatives often share keys; each row is shown once.

@@ -6,6 +6,7 @@
 #include "physics/materials/materials.h"
 #include "physics/water/water.h"
 #include "treatments/steam/material_layer.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -46,9 +47,9 @@ Result<steam::Stack> read_stack(const Json& stack, const std::string& where) {
   for (std::size_t i = 0; i < stack.size(); ++i) {
     const Json& given = stack[i];
     const std::string place = fmt::format("{}/{}", where, i);
-    const auto missing = [&](const char* key, const char* why) {
-      return refuse({ErrorKind::bad_input, fmt::format("{} is missing in layer {}: {}", key, i + 1, why),
-                     place, "", "", ""});
+    const auto missing = [&](const char* key, const std::string& why) {
+      return refuse(
+          {ErrorKind::bad_input, say("{} is missing in layer {}: {}", key, i + 1, why), place, "", "", ""});
     };
     if (has(given, "material")) {
       const auto material = find_material(text_of(given, "material"));
@@ -67,7 +68,7 @@ Result<steam::Stack> read_stack(const Json& stack, const std::string& where) {
       continue;
     }
     if (!has(given, "thickness_metres"))
-      return missing("thickness_metres", "a layer without a material needs it");
+      return missing("thickness_metres", say("a layer without a material needs it"));
     steam::Layer layer;
     layer.thickness_metres = number_of(given, "thickness_metres");
     layer.heat_capacity_joules_per_m3_kelvin = number_of(given, "heat_capacity_joules_per_m3_kelvin");
@@ -75,7 +76,7 @@ Result<steam::Stack> read_stack(const Json& stack, const std::string& where) {
     layer.permeable = given.at("permeable").get<bool>();
     if (layer.permeable) {
       for (const char* key : {"porosity", "tortuosity", "sorption_scale_kilograms_per_m3"}) {
-        if (!has(given, key)) return missing(key, "a permeable layer needs it");
+        if (!has(given, key)) return missing(key, say("a permeable layer needs it"));
       }
       layer.porosity = number_of(given, "porosity");
       layer.tortuosity = number_of(given, "tortuosity");
@@ -139,7 +140,7 @@ Result<double> read_pressure(const Json& request) {
   const auto pressure = number_if(request, "pressure_pascal");
   const auto elevation = number_if(request, "elevation_metres");
   if (pressure && elevation) {
-    return refuse({ErrorKind::bad_input, "give either pressure_pascal or elevation_metres, not both",
+    return refuse({ErrorKind::bad_input, say("give either pressure_pascal or elevation_metres, not both"),
                    "/elevation_metres", "", "", ""});
   }
   if (pressure) return *pressure;

@@ -11,6 +11,7 @@
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/weighted.h"
 #include "treatments/steam/drawn_edge.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -49,8 +50,8 @@ Result<PlacedReading> place(const treated::TreatedEdge& edge, const Json& given,
   }
   if (!pace) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("no pass of a known head went over {:g} m at a clear pace{}", at,
-                               asked ? fmt::format(" (pass {:g} was named)", *asked) : std::string()),
+                   say("no pass of a known head went over {:g} m at a clear pace{}", at,
+                       asked ? say(" (pass {:g} was named)", *asked) : std::string()),
                    where + "/at_metres", fmt::format("{:g}", at), "", "m"});
   }
   out.pace = *pace;
@@ -84,11 +85,10 @@ Result<touch::ExpectedReading> expected_of(const steam::PaceProblem& problem, in
 
 std::string shown_words(const touch::SurfaceReading& reading) {
   if (reading.gun_celsius)
-    return fmt::format("{:.0f} C by gun, {:g} s after", *reading.gun_celsius, reading.seconds_after);
-  const char* word = reading.palm == touch::Palm::cold  ? "cold"
-                     : reading.palm == touch::Palm::hot ? "hot"
-                                                        : "warm";
-  return fmt::format("{} to the palm, {:g} s after", word, reading.seconds_after);
+    return say("{:.0f} C by gun, {:g} s after", *reading.gun_celsius, reading.seconds_after);
+  if (reading.palm == touch::Palm::cold) return say("cold to the palm, {:g} s after", reading.seconds_after);
+  if (reading.palm == touch::Palm::hot) return say("hot to the palm, {:g} s after", reading.seconds_after);
+  return say("warm to the palm, {:g} s after", reading.seconds_after);
 }
 
 }  // namespace
@@ -200,9 +200,10 @@ Json learnt_json(const LearntFromSurface& learnt, const PaceBasis& basis,
       {"lethal_margin_before", was},
       {"lethal_margin_after", is},
       {"text",
-       is < was ? "the surface speaks for less heat than was thought"
-                : "the surface agrees with the heat that was thought, or speaks for more; a verdict is not "
-                  "raised by it: a probe in the fold would"},
+       is < was
+           ? say("the surface speaks for less heat than was thought")
+           : say("the surface agrees with the heat that was thought, or speaks for more; a verdict is not "
+                 "raised by it: a probe in the fold would")},
       {"calibrations", learnt_calibrations(learnt, basis)}};
 }
 

@@ -10,6 +10,7 @@
 #include "job/furniture/catalogue.h"
 #include "job/survey/hazards.h"
 #include "job/survey/prior.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -85,8 +86,8 @@ Shape risk_shape() {
 }
 
 Refusal unlisted(const std::string& what, const std::string& id, const std::string& where) {
-  return refuse({ErrorKind::not_found, fmt::format("there is no {} \"{}\" in this request", what, id), where,
-                 id, "", ""});
+  return refuse(
+      {ErrorKind::not_found, say("there is no {} \"{}\" in this request", what, id), where, id, "", ""});
 }
 
 /// Ids in order; an id that stands twice is refused.
@@ -95,7 +96,7 @@ Result<Ids> read_ids(const Json& list, const std::string& name, std::vector<std:
   for (std::size_t i = 0; i < list.size(); ++i) {
     const std::string id = text_of(list[i], "id");
     if (!known.emplace(id, i).second)
-      return refuse({ErrorKind::bad_input, fmt::format("the id \"{}\" stands twice", id),
+      return refuse({ErrorKind::bad_input, say("the id \"{}\" stands twice", id),
                      fmt::format("/{}/{}/id", name, i), id, "", ""});
     ids.push_back(id);
   }

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "words/say.h"
+
 namespace lastegg {
 namespace {
 
@@ -16,16 +18,16 @@ using survey::Why;
 /// "about 23 in 100", "under 1 in 100".
 std::string in_hundred(double share) {
   const int count = static_cast<int>(std::lround(100 * share));
-  return count < 1 ? "under 1 in 100" : fmt::format("about {} in 100", std::min(99, count));
+  return count < 1 ? say("under 1 in 100") : say("about {} in 100", std::min(99, count));
 }
 
 std::string bugs(int count) {
-  return count == 1 ? std::string("1 live bug") : fmt::format("{} live bugs", count);
+  return count == 1 ? say("1 live bug") : say("{} live bugs", count);
 }
 
-const char* how_to_look(How how) {
-  return how == How::opened ? "take it apart or turn it over as far as it goes, with a light"
-                            : "run a card and a light along every edge";
+std::string how_to_look(How how) {
+  return how == How::opened ? say("take it apart or turn it over as far as it goes, with a light")
+                            : say("run a card and a light along every edge");
 }
 
 }  // namespace
@@ -103,82 +105,74 @@ const char* survey_word(Why why) {
 std::string home_text(const survey::Survey& survey, const survey::Outcome& outcome) {
   const auto looked = std::count_if(outcome.items.begin(), outcome.items.end(),
                                     [](const auto& item) { return item.level != Level::not_looked; });
-  const std::string extent = fmt::format("{} of {} listed items were looked at", looked, survey.items.size());
+  const std::string extent = say("{} of {} listed items were looked at", looked, survey.items.size());
   switch (outcome.home.level) {
     case Level::confirmed:
-      return outcome.home.live == 0
-                 ? fmt::format("Bed bugs confirmed by eggs; no live bug counted; {}.", extent)
-                 : fmt::format("Bed bugs confirmed: {} counted{}; {}.", bugs(outcome.home.live),
-                               outcome.count_is_least ? ", at least" : "", extent);
+      return outcome.home.live == 0 ? say("Bed bugs confirmed by eggs; no live bug counted; {}.", extent)
+                                    : say("Bed bugs confirmed: {} counted{}; {}.", bugs(outcome.home.live),
+                                          outcome.count_is_least ? say(", at least") : "", extent);
     case Level::probable:
-      return fmt::format("Bed bugs are probable; a live one, surely identified, would confirm them; {}.",
-                         extent);
+      return say("Bed bugs are probable; a live one, surely identified, would confirm them; {}.", extent);
     case Level::old:
-      return fmt::format("Only signs after an earlier treatment: they may be old; {}.", extent);
+      return say("Only signs after an earlier treatment: they may be old; {}.", extent);
     case Level::suspected:
-      return fmt::format("Suspected only: nothing surely of bed bugs was found; {}.", extent);
+      return say("Suspected only: nothing surely of bed bugs was found; {}.", extent);
     case Level::none:
-      return fmt::format("None seen so far, which proves nothing yet; {}.", extent);
+      return say("None seen so far, which proves nothing yet; {}.", extent);
     case Level::not_looked:
       break;
   }
-  return "Nobody has looked yet.";
+  return say("Nobody has looked yet.");
 }
 
 std::string item_text(const survey::ItemJudged& item) {
-  const std::string share = fmt::format("{} of the home's bugs are expected here", in_hundred(item.share));
-  if (item.live > 0) return fmt::format("{} counted; {}.", bugs(item.live), share);
+  const std::string share = say("{} of the home's bugs are expected here", in_hundred(item.share));
+  if (item.live > 0) return say("{} counted; {}.", bugs(item.live), share);
   switch (item.level) {
     case Level::confirmed:
-      return fmt::format("Eggs found; {}.", share);
+      return say("Eggs found; {}.", share);
     case Level::probable:
-      return fmt::format("Signs of use; {}.", share);
+      return say("Signs of use; {}.", share);
     case Level::old:
-      return fmt::format("Signs, perhaps from before the treatment; {}.", share);
+      return say("Signs, perhaps from before the treatment; {}.", share);
     case Level::suspected:
-      return fmt::format("Suspected; {}.", share);
+      return say("Suspected; {}.", share);
     case Level::none:
-      return fmt::format("None seen; {} all the same.", share);
+      return say("None seen; {} all the same.", share);
     case Level::not_looked:
       break;
   }
-  return fmt::format("{}; {}.", item.reached ? "Not looked at" : "Could not be reached", share);
+  return fmt::format("{}; {}.", item.reached ? say("Not looked at") : say("Could not be reached"), share);
 }
 
 std::string next_text(const survey::Item& item, const survey::ItemJudged& judged) {
   const std::string share = in_hundred(judged.missed_share);
-  const char* look = how_to_look(judged.how_next);
+  const std::string look = how_to_look(judged.how_next);
   switch (judged.why) {
     case Why::not_looked:
-      return fmt::format("Nobody has looked here, where {} of the home's bugs are expected{}: {}.", share,
-                         item.sleeps_here ? ", since somebody sleeps or sits long on it" : "", look);
+      return say("Nobody has looked here, where {} of the home's bugs are expected{}: {}.", share,
+                 item.sleeps_here ? say(", since somebody sleeps or sits long on it") : "", look);
     case Why::not_accessible:
-      return fmt::format(
-          "It could not be reached, and {} of the home's bugs may sit in it: make it free, then {}.", share,
-          look);
+      return say("It could not be reached, and {} of the home's bugs may sit in it: make it free, then {}.",
+                 share, look);
     case Why::unsure:
-      return fmt::format("Something here is not surely a bed bug: catch it on tape and compare; then {}.",
-                         look);
+      return say("Something here is not surely a bed bug: catch it on tape and compare; then {}.", look);
     case Why::signs:
-      return fmt::format(
-          "Signs but no bug yet: {} of the home's bugs may sit unseen along its other edges; {}.", share,
-          look);
+      return say("Signs but no bug yet: {} of the home's bugs may sit unseen along its other edges; {}.",
+                 share, look);
     case Why::trap:
-      return fmt::format("The trap here caught bugs: {} of the home's bugs may sit in it; {}.", share, look);
+      return say("The trap here caught bugs: {} of the home's bugs may sit in it; {}.", share, look);
     case Why::part:
-      return fmt::format("Only {} looked at: {} of the home's bugs may sit along the others; {}.",
-                         judged.edges_looked == 1 ? std::string("one edge was")
-                                                  : fmt::format("{} edges were", judged.edges_looked),
-                         share, look);
+      return say("Only {} looked at: {} of the home's bugs may sit along the others; {}.",
+                 judged.edges_looked == 1 ? say("one edge was") : say("{} edges were", judged.edges_looked),
+                 share, look);
     case Why::by_eye:
-      return fmt::format(
-          "None seen, but such a look misses many: {} of the home's bugs may still sit in it; {}.", share,
-          look);
+      return say("None seen, but such a look misses many: {} of the home's bugs may still sit in it; {}.",
+                 share, look);
     case Why::live:
       break;
   }
-  return fmt::format("Bugs sit in groups: {} of the home's bugs may sit unseen in the rest of it; {}.", share,
-                     look);
+  return say("Bugs sit in groups: {} of the home's bugs may sit unseen in the rest of it; {}.", share, look);
 }
 
 }  // namespace lastegg

@@ -16,6 +16,7 @@
 #include "engine/treated_passes.h"
 #include "engine/treated_states.h"
 #include "job/record/sha256.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -100,11 +101,13 @@ Result<Json> Job::judged(const TreatedBases::Basis& basis, const Json& edge, con
                          const std::vector<Json>& spot_readings) {
   Json request{{"edge", edge.at("treat")}, {"length_metres", edge.at("length_metres")}, {"passes", passes}};
   const Json readings = readings_of(spot_readings);
-  const Json identity{{"basis", bases_.identity(basis)},
-                      {"request", request},
-                      {"readings", readings},
-                      {"samples", question_.samples},
-                      {"engine", LASTEGG_VERSION}};
+  Json identity{{"basis", bases_.identity(basis)},
+                {"request", request},
+                {"readings", readings},
+                {"samples", question_.samples},
+                {"engine", LASTEGG_VERSION}};
+  // What is kept holds sentences: those of another language are no answer to this question.
+  if (language_in_force() != Language::american) identity["language"] = tag_of(language_in_force());
   const std::string key = record::sha256_hex(dumped(identity));
   if (const auto found = known_.find(key); found != known_.end()) return found->second;
   const auto kit = bases_.kit(basis);
@@ -258,7 +261,8 @@ Result<Answer> treated_job(const TreatedJobQuestion& question) {
   answer.data_keys = {"coverings/1", "damage_limits/1", "edge_kinds/2", "materials/1", "mortality/1"};
   if (job.warned().count("readings_not_placed") > 0)
     answer.warnings.push_back(
-        {"readings_not_placed", "a reading of the surface lies where no clear pass went; it was not used"});
+        {"readings_not_placed",
+         say("a reading of the surface lies where no clear pass went; it was not used")});
   for (const Json& item : out["items"]) {
     if (!item.at("error").is_null())
       answer.warnings.push_back({"item_not_built", fmt::format("{}: {}", item.at("title").get<std::string>(),

@@ -8,6 +8,7 @@
 
 #include "engine/calibration_json.h"
 #include "engine/request_values.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -40,11 +41,10 @@ Result<std::optional<double>> began_of(const Json& pass, const std::string& wher
   if (at->is_number()) return std::optional<double>(at->get<double>());
   const auto seconds = seconds_of_timestamp(at->get<std::string>());
   if (!seconds) {
-    return refuse(
-        {ErrorKind::bad_input,
-         fmt::format("\"{}\" is no time; write 2026-03-02T10:15:00Z, or seconds on a clock of the visit",
-                     at->get<std::string>().substr(0, 80)),
-         where + "/at", "", "", ""});
+    return refuse({ErrorKind::bad_input,
+                   say("\"{}\" is no time; write 2026-03-02T10:15:00Z, or seconds on a clock of the visit",
+                       at->get<std::string>().substr(0, 80)),
+                   where + "/at", "", "", ""});
   }
   return seconds;
 }
@@ -136,8 +136,8 @@ Result<TreatedRecord> read_treated_record(const Json& passes, const std::string&
   }
   if (texts != 0 && texts != timed) {
     return refuse({ErrorKind::bad_input,
-                   "some passes have a date and time, others seconds; give all in one way", where, "", "",
-                   ""});
+                   say("some passes have a date and time, others seconds; give all in one way"), where, "",
+                   "", ""});
   }
   if (timed != record.passes.size()) return record;
   std::stable_sort(record.passes.begin(), record.passes.end(),
@@ -147,10 +147,10 @@ Result<TreatedRecord> read_treated_record(const Json& passes, const std::string&
   for (std::size_t p = 1; p < record.passes.size(); ++p) {
     const treated::TreatedPass &before = record.passes[p - 1].pass, &pass = record.passes[p].pass;
     if (*pass.began_seconds + 1e-6 < *before.began_seconds + length_of(before)) {
-      return refuse(
-          {ErrorKind::bad_input,
-           "two passes overlap in time; `at` is when a pass began, and one head makes one pass at a time",
-           where, "", "", ""});
+      return refuse({ErrorKind::bad_input,
+                     say("two passes overlap in time; `at` is when a pass began, and one head makes one pass "
+                         "at a time"),
+                     where, "", "", ""});
     }
   }
   return record;

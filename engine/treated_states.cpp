@@ -10,6 +10,8 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "engine/treated_words.h"
+#include "treatments/choice/choice.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -68,16 +70,16 @@ Cause cause_of_untreated(const EdgeFacts& facts) {
     const std::string told = facts.record.reason_of(what);
     return told.empty() ? words : fmt::format("{}: {}", words, told);
   };
-  if (facts.is_barred) return {"barred", "its finish must not be steamed"};
+  if (facts.is_barred) return {"barred", say("its finish must not be steamed")};
   if (facts.record.is_marked("could_not_reach"))
-    return {"could_not_reach", with_reason("could_not_reach", "it could not be reached")};
-  if (facts.record.is_marked("skipped")) return {"skipped", with_reason("skipped", "it was left for later")};
+    return {"could_not_reach", with_reason("could_not_reach", say("it could not be reached"))};
+  if (facts.record.is_marked("skipped"))
+    return {"skipped", with_reason("skipped", say("it was left for later"))};
   if (!facts.method.empty() && facts.method != "steam") {
-    std::string method = facts.method;
-    std::replace(method.begin(), method.end(), '_', ' ');
-    return {"other_method", fmt::format("another method was chosen for the item: {}", method)};
+    return {"other_method",
+            say("another method was chosen for the item: {}", method_choice::in_words(facts.method))};
   }
-  return {"nothing_recorded", "no pass is on record"};
+  return {"nothing_recorded", say("no pass is on record")};
 }
 
 Cause cause_of(const EdgeFacts& facts, std::string& state) {
@@ -86,21 +88,22 @@ Cause cause_of(const EdgeFacts& facts, std::string& state) {
     state = text_of(*facts.modelled, "verdict");
     if (state == "lethal" && facts.is_contested) {
       state = "not_proven";
-      return {"contested", "two statements about it contradict each other; settle them in the record"};
+      return {"contested", say("two statements about it contradict each other; settle them in the record")};
     }
     return {text_of(reason, "code"), text_of(reason, "text")};
   }
   if (!facts.record.strokes.empty()) {
     state = "not_proven";
-    return {"record_unusable", "what was recorded of it cannot be used: " + facts.refusal};
+    return {"record_unusable", say("what was recorded of it cannot be used: {}", facts.refusal)};
   }
   if (facts.record.is_marked("treated_by_practice")) {
     state = "not_proven";
-    return {"by_practice", "treated as practice has it, without a timed pass: nothing is computed of it"};
+    return {"by_practice",
+            say("treated as practice has it, without a timed pass: nothing is computed of it")};
   }
   if (facts.record.is_marked("live_bug")) {
     state = "not_proven";
-    return {"saw_live_bug", "a live bug was seen there, and no pass is on record"};
+    return {"saw_live_bug", say("a live bug was seen there, and no pass is on record")};
   }
   state = facts.is_barred ? "barred" : "not_treated";
   return cause_of_untreated(facts);

@@ -6,6 +6,7 @@
 #include <array>
 
 #include "engine/steam_shapes.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -20,19 +21,21 @@ struct CauseWords {
   const char* todo;
 };
 constexpr std::array<CauseWords, 7> k_causes{{
-    {treated::Cause::none, "none", "it is lethal", ""},
-    {treated::Cause::too_fast, "too_fast", "the head went over it too fast",
-     "pass again at the planned pace"},
+    {treated::Cause::none, "none", to_say("it is lethal"), ""},
+    {treated::Cause::too_fast, "too_fast", to_say("the head went over it too fast"),
+     to_say("pass again at the planned pace")},
     {treated::Cause::near_limit, "near_limit",
-     "it may be lethal, but it cannot be told with the stated confidence",
-     "pass again at the planned pace, or measure in this covering"},
-    {treated::Cause::unclear_record, "unclear_record", "somebody was there, but nobody knows for how long",
-     "pass again and mark start and end"},
-    {treated::Cause::not_passed, "not_passed", "no pass went over it", "pass it"},
-    {treated::Cause::saw_live_bug, "saw_live_bug", "hot enough by the model, and yet a bug was seen alive",
-     "pass the whole edge again, more slowly, and look behind the head"},
-    {treated::Cause::no_model, "no_model", "passed with a head or towel that nothing is known of",
-     "test this head and towel, or pass again with one that was tested"},
+     to_say("it may be lethal, but it cannot be told with the stated confidence"),
+     to_say("pass again at the planned pace, or measure in this covering")},
+    {treated::Cause::unclear_record, "unclear_record",
+     to_say("somebody was there, but nobody knows for how long"),
+     to_say("pass again and mark start and end")},
+    {treated::Cause::not_passed, "not_passed", to_say("no pass went over it"), to_say("pass it")},
+    {treated::Cause::saw_live_bug, "saw_live_bug",
+     to_say("hot enough by the model, and yet a bug was seen alive"),
+     to_say("pass the whole edge again, more slowly, and look behind the head")},
+    {treated::Cause::no_model, "no_model", to_say("passed with a head or towel that nothing is known of"),
+     to_say("test this head and towel, or pass again with one that was tested")},
 }};
 
 const CauseWords& words_of(treated::Cause cause) {
@@ -111,11 +114,11 @@ Json redo_json(const treated::TreatedReport& report) {
   Json redo = Json::array();
   const auto add = [&](double from, double to, treated::Cause cause) {
     const CauseWords& words = words_of(cause);
-    redo.push_back(
-        {{"from_metres", from},
-         {"to_metres", to},
-         {"cause", words.word},
-         {"text", fmt::format("{:.2f} to {:.2f} m: {}; {}", from, to, words.meaning, words.todo)}});
+    redo.push_back({{"from_metres", from},
+                    {"to_metres", to},
+                    {"cause", words.word},
+                    {"text", say("{:.2f} to {:.2f} m: {}; {}", from, to, in_language(words.meaning),
+                                 in_language(words.todo))}});
   };
   for (const treated::TreatedStretch& stretch : report.stretches) {
     if (stretch.cause == treated::Cause::saw_live_bug) {
@@ -137,18 +140,18 @@ Json redo_json(const treated::TreatedReport& report) {
 Json treated_reason(const treated::TreatedReport& report, double length_metres) {
   if (report.verdict == bugs::Verdict::lethal) {
     return reason("lethal_everywhere",
-                  fmt::format("every place of {:.2f} m got a lethal dose down to {:.1f} mm at least",
-                              length_metres, 1e3 * report.depth_reached_metres));
+                  say("every place of {:.2f} m got a lethal dose down to {:.1f} mm at least", length_metres,
+                      1e3 * report.depth_reached_metres));
   }
   // The first stretch with the edge's verdict names the cause.
   for (const treated::TreatedStretch& stretch : report.stretches) {
     if (stretch.verdict != report.verdict) continue;
     const CauseWords& words = words_of(stretch.cause);
-    return reason(words.word, fmt::format("{:.2f} of {:.2f} m are lethal; from {:.2f} to {:.2f} m {}",
-                                          report.lethal_metres, length_metres, stretch.from_metres,
-                                          stretch.to_metres, words.meaning));
+    return reason(words.word,
+                  say("{:.2f} of {:.2f} m are lethal; from {:.2f} to {:.2f} m {}", report.lethal_metres,
+                      length_metres, stretch.from_metres, stretch.to_metres, in_language(words.meaning)));
   }
-  return reason("not_passed", "no pass is on record");
+  return reason("not_passed", say("no pass is on record"));
 }
 
 bool is_worse(bugs::Verdict a, bugs::Verdict b) {

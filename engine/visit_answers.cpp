@@ -8,6 +8,7 @@
 
 #include "engine/request_values.h"
 #include "job/priority/priority.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -58,31 +59,33 @@ Json sleep_answer(const Json& request, const visits::Visit& visit, const Timed& 
     isolated |= is_done(timed, "isolate", i);
     const bool steamed = is_done(timed, "steam", i) || is_done(timed, "steam_hidden", i);
     const bool treated = steamed || is_done(timed, "hold", i) || is_done(timed, "load", i) || covered;
-    if (!treated) lacks.push_back(missing("not_treated", work.title, work.title + " is not treated."));
+    if (!treated) lacks.push_back(missing("not_treated", work.title, say("{} is not treated.", work.title)));
     for (const visits::LeftOut& left : timed.tasks.left_out) {
       if (left.item != i || left.what == "vacuum" || covered) continue;
       if (left.what == "turn" || left.what == "open_cover" || left.what == "steam_hidden")
         lacks.push_back(
-            missing("underside_left", work.title, work.title + ": its underside is left untreated."));
+            missing("underside_left", work.title, say("{}: its underside is left untreated.", work.title)));
       else if (left.what != "dismantle")
-        lacks.push_back(missing("not_treated", work.title, work.title + ": part of it is left untreated."));
+        lacks.push_back(
+            missing("not_treated", work.title, say("{}: part of it is left untreated.", work.title)));
     }
     const Json* steam = member_if(items[i], "steam");
     const int without = steam == nullptr ? 0 : steam->at("edges_without_pace").get<int>();
     if (work.method == "steam" && without > 0 && !covered)
-      lacks.push_back(missing(
-          "edges_without_pace", work.title,
-          fmt::format("{}: {} edges have no pace; a bite-proof cover shuts them in.", work.title, without)));
+      lacks.push_back(
+          missing("edges_without_pace", work.title,
+                  say("{}: {} edges have no pace; a bite-proof cover shuts them in.", work.title, without)));
     if (steamed && !work.dry_minutes) {
       ++doubts;
-      lacks.push_back(missing("drying_not_known", work.title, work.title + ": when it is dry is not known."));
+      lacks.push_back(
+          missing("drying_not_known", work.title, say("{}: when it is dry is not known.", work.title)));
     }
   }
   if (bed && !legs)
     lacks.push_back(
-        missing("no_legs", "", "No bed frame with legs is among the items, so nothing is isolated."));
+        missing("no_legs", "", say("No bed frame with legs is among the items, so nothing is isolated.")));
   else if (bed && !isolated)
-    lacks.push_back(missing("legs_not_isolated", "", "The legs of the bed are not in leg traps."));
+    lacks.push_back(missing("legs_not_isolated", "", say("The legs of the bed are not in leg traps.")));
   Json ready = nullptr;
   for (std::size_t t = 0; t < timed.tasks.notes.size(); ++t)
     if (timed.tasks.notes[t].kind == "put_back")
@@ -90,9 +93,9 @@ Json sleep_answer(const Json& request, const visits::Visit& visit, const Timed& 
                        timed.schedule.start[t] + timed.tasks.project.tasks[t].minutes);
   const auto there_are = number_if(request, "minutes");
   if (bed && !ready.is_null() && there_are && ready.get<double>() > *there_are) {
-    lacks.push_back(missing(
-        "not_in_time", "",
-        fmt::format("The bed is back after {} minutes; there are {:.0f}.", ready.get<int>(), *there_are)));
+    lacks.push_back(
+        missing("not_in_time", "",
+                say("The bed is back after {} minutes; there are {:.0f}.", ready.get<int>(), *there_are)));
   }
   if (bed && ready.is_null()) {
     int dry = 0;
@@ -102,25 +105,24 @@ Json sleep_answer(const Json& request, const visits::Visit& visit, const Timed& 
         dry = std::max(dry, timed.schedule.start[t] + timed.tasks.project.tasks[t].minutes);
     }
     ++doubts;
-    lacks.push_back(missing(
-        "left_to_home", "",
-        fmt::format("Covering and putting back is left to the people of the home{}.",
-                    dry > 0 ? fmt::format(", once it is dry, after {} minutes", dry) : std::string())));
+    lacks.push_back(missing("left_to_home", "",
+                            say("Covering and putting back is left to the people of the home{}.",
+                                dry > 0 ? say(", once it is dry, after {} minutes", dry) : std::string())));
   }
   std::string verdict = !bed ? "no_bed" : lacks.empty() ? "yes" : "no";
   if (verdict == "no" && lacks.size() == doubts) verdict = "not_proven";
   std::string words;
   if (verdict == "no_bed")
-    words = "No bed is among the items.";
+    words = say("No bed is among the items.");
   else if (verdict == "yes")
-    words = fmt::format(
-        "Yes: treated, dry to the touch and back after {} minutes. They sleep in this bed, in no "
-        "other room.",
-        ready.get<int>());
+    words =
+        say("Yes: treated, dry to the touch and back after {} minutes. They sleep in this bed, in no "
+            "other room.",
+            ready.get<int>());
   else
-    words = std::string(verdict == "no" ? "Not yet." : "Not proven.") + " " +
+    words = (verdict == "no" ? say("Not yet.") : say("Not proven.")) + " " +
             lacks.front().at("text").get<std::string>() +
-            " Nobody moves to another room to sleep: bugs would follow.";
+            say(" Nobody moves to another room to sleep: bugs would follow.");
   return {{"verdict", verdict}, {"ready_minutes", ready}, {"missing", lacks}, {"text", words}};
 }
 
@@ -158,14 +160,13 @@ Json minutes_left_answer(const Json& request) {
     seconds += *waiting[i].seconds;
     share += priorities[i].bug_share;
   }
-  return {
-      {"minutes", *minutes},
-      {"minutes_used", seconds / 60},
-      {"edges", chosen},
-      {"bug_share", share},
-      {"text", fmt::format("{:.0f} minutes are enough for {} of {} edges with a pace; {:.0f} of 100 bugs are "
-                           "expected on them. Where bugs sit is a guess until something is seen.",
-                           *minutes, chosen.size(), edges->size(), 100 * share)}};
+  return {{"minutes", *minutes},
+          {"minutes_used", seconds / 60},
+          {"edges", chosen},
+          {"bug_share", share},
+          {"text", say("{:.0f} minutes are enough for {} of {} edges with a pace; {:.0f} of 100 bugs are "
+                       "expected on them. Where bugs sit is a guess until something is seen.",
+                       *minutes, chosen.size(), edges->size(), 100 * share)}};
 }
 
 Shape load_shape() {
@@ -205,19 +206,18 @@ Json load_answer(const visits::Visit& visit, const Timed& timed) {
          {"task", left.what},
          {"amperes", left.amperes},
          {"allowed_amperes", left.limit},
-         {"text",
-          fmt::format("{}: it needs {:.1f} A and no circuit has more than {:.1f} A to give (80 % of "
+         {"text", say("{}: it needs {:.1f} A and no circuit has more than {:.1f} A to give (80 % of "
                       "its breaker, less what runs). Another circuit, or a smaller machine; nothing is "
                       "bypassed.",
                       visit.work[left.item].title, left.amperes, left.limit)}});
   }
   const char* verdict = !refused.empty() ? "refused" : circuits.empty() ? "not_proven" : "within";
-  return {
-      {"verdict", verdict},
-      {"circuits", circuits},
-      {"refused", refused},
-      {"source",
-       "NEC 210.23(A)(1) and its 80 % for continuous loads, from memory, to be checked; local code decides"}};
+  return {{"verdict", verdict},
+          {"circuits", circuits},
+          {"refused", refused},
+          {"source",
+           "NEC 210.23(A)(1) and its 80 % for continuous loads, from memory, to be checked; "
+           "local code decides"}};
 }
 
 Shape quote_shape() {
@@ -242,8 +242,7 @@ Json quote_answer(const Json& request, int low_minutes, int likely_minutes, int 
           {"likely", price(likely_minutes)},
           {"high", high},
           {"person_hours", crew * likely_minutes / 60},
-          {"text",
-           fmt::format("{:.0f} {} ({:.0f} to {:.0f}): {} minutes, {} in crew, at the firm's rates. "
+          {"text", say("{:.0f} {} ({:.0f} to {:.0f}): {} minutes, {} in crew, at the firm's rates. "
                        "The range follows from judged ranges of the tasks' minutes.",
                        price(likely_minutes), text_of(*rates, "currency"), low, high, likely_minutes, crew)}};
 }

@@ -10,6 +10,7 @@
 #include "engine/state_values.h"
 #include "job/furniture/catalogue.h"
 #include "treatments/choice/choice.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -297,7 +298,7 @@ Json visit_request_of(const Json& state, const Json& plan, const Json& options, 
   if (count("dryers") > 0) {
     const method_choice::Method* dryer = method_choice::method_named("dryer");
     for (const std::string& room : bed_rooms)
-      out["loads"].push_back({{"title", "bedding" + (room.empty() ? room : ", " + room)},
+      out["loads"].push_back({{"title", room.empty() ? say("bedding") : say("bedding, {}", room)},
                               {"room", room},
                               {"minutes", dryer == nullptr ? 60 : dryer->clock_minutes.value},
                               {"bedding", true}});

@@ -5,6 +5,7 @@
 #include "engine/request_values.h"
 #include "physics/materials/materials.h"
 #include "treatments/steam/material_layer.h"
+#include "words/say.h"
 
 namespace lastegg {
 
@@ -35,22 +36,27 @@ const char* word(ClothBack back) {
 
 std::string words_of(const WaterDrop& drop) {
   if (drop.face == DropFace::beads)
-    return "water beads: the face is counted as tight, so steam heats it from outside only; open the edge "
-           "and steam "
-           "from the other side, or take another method";
+    return say(
+        "water beads: the face is counted as tight, so steam heats it from outside only; open the edge "
+        "and steam "
+        "from the other side, or take another method");
   if (drop.back == ClothBack::coated)
-    return "the back is coated: what lies behind it is counted as out of reach of steam; only what lies in "
-           "the cloth "
-           "itself is heated by vapour";
+    return say(
+        "the back is coated: what lies behind it is counted as out of reach of steam; only what lies in "
+        "the cloth "
+        "itself is heated by vapour");
   if (drop.face == DropFace::soaks && drop.back == ClothBack::open)
-    return "water soaks in and the back is plain: nothing speaks against vapour; only a probe in the fold "
-           "proves it";
+    return say(
+        "water soaks in and the back is plain: nothing speaks against vapour; only a probe in the fold "
+        "proves it");
   if (drop.face == DropFace::soaks)
-    return "water soaks into the face, which proves nothing of the back: look at a hem, a zip or under the "
-           "dust cover "
-           "for a film, latex, foam or glue";
-  return "no drop was tried: put one on a hidden spot and count the seconds; look at the back of the cloth "
-         "too";
+    return say(
+        "water soaks into the face, which proves nothing of the back: look at a hem, a zip or under the "
+        "dust cover "
+        "for a film, latex, foam or glue");
+  return say(
+      "no drop was tried: put one on a hidden spot and count the seconds; look at the back of the cloth "
+      "too");
 }
 
 }  // namespace

@@ -12,7 +12,7 @@ import sys
 
 import tree
 
-TOPS = ("apps", "engine", "job", "treatments", "bugs", "physics", "tools", "docs", "cmake", "fuzz", "examples", "schema", "references",
+TOPS = ("apps", "engine", "job", "treatments", "bugs", "physics", "words", "tools", "docs", "cmake", "fuzz", "examples", "schema", "references",
         "bench", "checks", r"\.ci")
 PATH = re.compile(r"(?<![\w./<>*@:-])(?:\./)?((?:%s)/[\w./*<>+-]*)" % "|".join(TOPS))
 LINK = re.compile(r"\]\(([^)\s#]+)(?:#[^)]*)?\)")

@@ -7,6 +7,7 @@
 #include "apps/cli/commands/command.h"
 #include "engine/ask.h"
 #include "engine/document.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -14,7 +15,7 @@ namespace {
 Error file_error(ErrorKind kind, const std::string& message, const std::string& path) {
   Error error;
   error.kind = kind;
-  error.message = path + " " + message;
+  error.message = fmt::format("{} {}", path, message);
   error.value = path;
   return error;
 }
@@ -27,18 +28,18 @@ Result<std::string> text_of_stream(std::istream& stream, const std::string& path
     // One byte too many is enough for the engine to refuse it; an endless stream must not fill the memory.
     if (text.size() > k_longest_request_bytes) break;
   }
-  if (stream.bad()) return refuse(file_error(ErrorKind::not_found, "cannot be read", path));
+  if (stream.bad()) return refuse(file_error(ErrorKind::not_found, say("cannot be read"), path));
   return text;
 }
 
 }  // namespace
 
 Result<std::string> text_of_file(const std::string& path) {
-  if (path == "-") return text_of_stream(std::cin, "standard input");
+  if (path == "-") return text_of_stream(std::cin, say("standard input"));
   if (std::filesystem::is_directory(path))
-    return refuse(file_error(ErrorKind::not_found, "is a folder, not a file", path));
+    return refuse(file_error(ErrorKind::not_found, say("is a folder, not a file"), path));
   std::ifstream file(path, std::ios::binary);
-  if (!file) return refuse(file_error(ErrorKind::not_found, "cannot be opened", path));
+  if (!file) return refuse(file_error(ErrorKind::not_found, say("cannot be opened"), path));
   return text_of_stream(file, path);
 }
 
@@ -52,7 +53,7 @@ Result<bool> write_file(const std::filesystem::path& path, const std::string& te
   std::ofstream file(path, std::ios::binary | std::ios::trunc);
   file << text;
   file.close();
-  if (!file) return refuse(file_error(ErrorKind::internal, "cannot be written", path.string()));
+  if (!file) return refuse(file_error(ErrorKind::internal, say("cannot be written"), path.string()));
   return true;
 }
 
@@ -65,7 +66,7 @@ Result<std::map<std::string, std::string>> json_files(const std::filesystem::pat
     if (!text) return refuse(text.error());
     files[entry.path().filename().string()] = *std::move(text);
   }
-  if (problem) return refuse(file_error(ErrorKind::not_found, "cannot be opened", folder.string()));
+  if (problem) return refuse(file_error(ErrorKind::not_found, say("cannot be opened"), folder.string()));
   return files;
 }
 

@@ -8,6 +8,8 @@
 #include <sstream>
 #include <vector>
 
+#include "words/say.h"
+
 namespace lastegg::cli {
 namespace {
 
@@ -42,8 +44,8 @@ bool is_bare_number(const std::string& text) {
 }
 
 Refusal refuse_line(int line, const std::string& message) {
-  return refuse({ErrorKind::bad_input, fmt::format("line {}: {}", line, message),
-                 fmt::format("/line/{}", line), "", "", ""});
+  return refuse(
+      {ErrorKind::bad_input, say("line {}: {}", line, message), fmt::format("/line/{}", line), "", "", ""});
 }
 
 }  // namespace
@@ -63,20 +65,18 @@ Result<Json> read_fold_test_table(const std::string& text) {
         if (!k_columns.contains(cell)) {
           return refuse_line(
               number,
-              fmt::format(
-                  "there is no column \"{}\"; the columns are pace, distance, seconds, layers, peak, towel, "
+              say("there is no column \"{}\"; the columns are pace, distance, seconds, layers, peak, towel, "
                   "kind, hold, covering",
                   cell));
         }
         if (std::count(cells.begin(), cells.end(), cell) > 1)
-          return refuse_line(number, fmt::format("column \"{}\" stands twice", cell));
+          return refuse_line(number, say("column \"{}\" stands twice", cell));
       }
       header = cells;
       continue;
     }
     if (cells.size() != header.size()) {
-      return refuse_line(number,
-                         fmt::format("{} cells where the header has {}", cells.size(), header.size()));
+      return refuse_line(number, say("{} cells where the header has {}", cells.size(), header.size()));
     }
     const bool has_digit = std::any_of(line.begin(), line.end(), [](char c) { return c >= '0' && c <= '9'; });
     if (units.empty() && !has_digit && out["readings"].empty()) {
@@ -91,8 +91,7 @@ Result<Json> read_fold_test_table(const std::string& text) {
         if (!towel.empty() && towel != cell) {
           return refuse_line(
               number,
-              fmt::format(
-                  "towel \"{}\" after \"{}\": a towel changes the head, so each needs a test of its own",
+              say("towel \"{}\" after \"{}\": a towel changes the head, so each needs a test of its own",
                   cell, towel));
         }
         towel = cell;
@@ -101,11 +100,10 @@ Result<Json> read_fold_test_table(const std::string& text) {
       const std::string& key = k_columns.at(header[i]);
       if (header[i] == "layers") {
         if (!is_bare_number(cell))
-          return refuse_line(number,
-                             fmt::format("layers is \"{}\"; it must be a whole number from 1 to 8", cell));
+          return refuse_line(number, say("layers is \"{}\"; it must be a whole number from 1 to 8", cell));
         const double layers = std::strtod(cell.c_str(), nullptr);
         if (layers != static_cast<int>(layers))
-          return refuse_line(number, fmt::format("layers is {}; it must be a whole number", cell));
+          return refuse_line(number, say("layers is {}; it must be a whole number", cell));
         reading[key] = static_cast<int>(layers);
       } else if (!units.empty() && is_bare_number(cell) && !units[i].empty()) {
         reading[key] = cell + " " + units[i];
@@ -114,10 +112,10 @@ Result<Json> read_fold_test_table(const std::string& text) {
       } else if ((header[i] == "seconds" || header[i] == "hold") && is_bare_number(cell)) {
         reading[key] = std::strtod(cell.c_str(), nullptr);
       } else if (is_bare_number(cell)) {
-        return refuse_line(number, fmt::format("{} is {} without a unit; write it as in \"25 mm/s\", \"1 "
-                                               "in/s\", \"71 C\", \"160 F\", or give "
-                                               "a row of units under the header",
-                                               header[i], cell));
+        return refuse_line(number, say("{} is {} without a unit; write it as in \"25 mm/s\", \"1 "
+                                       "in/s\", \"71 C\", \"160 F\", or give "
+                                       "a row of units under the header",
+                                       header[i], cell));
       } else {
         reading[key] = cell;
       }
@@ -125,10 +123,9 @@ Result<Json> read_fold_test_table(const std::string& text) {
     out["readings"].push_back(std::move(reading));
   }
   if (header.empty())
-    return refuse_line(
-        1,
-        "the table is empty; its first line must name the columns: pace,distance,seconds,layers,peak,towel");
-  if (out["readings"].empty()) return refuse_line(number, "the table has no readings");
+    return refuse_line(1, say("the table is empty; its first line must name the columns: "
+                              "pace,distance,seconds,layers,peak,towel"));
+  if (out["readings"].empty()) return refuse_line(number, say("the table has no readings"));
   if (!towel.empty()) out["towel"] = towel;
   return out;
 }

@@ -1,8 +1,10 @@
 // The command line. Every command is in its own file under commands/; here they are only brought together,
 // and whatever goes wrong becomes one of the exit codes that scripts rely on.
+#include <cstdlib>
 #include <exception>
 #include <iostream>
 
+#include "apps/cli/chosen_language.h"
 #include "apps/cli/commands/command.h"
 #include "apps/cli/files.h"
 
@@ -13,6 +15,11 @@ int main(int argc, char** argv) {
     CLI::App app("Last Egg: heat and steam against bed bugs, planned and proven.", "lastegg");
     app.set_version_flag("--version", LASTEGG_VERSION);
     app.require_subcommand(1);
+    app.fallthrough();  // so that --language may stand after the command too
+    std::string language;
+    app.add_option("--language", language,
+                   "Of what the command says: en-US, en-GB or es. Else LASTEGG_LANGUAGE, else the locale. This help "
+                   "stays English");
     Action action;
     add_ask(app, action);
     add_questions(app, action);
@@ -36,6 +43,12 @@ int main(int argc, char** argv) {
     } catch (const CLI::ParseError& problem) {
       return app.exit(problem) == 0 ? k_done : k_bad_input;
     }
+    const auto chosen = chosen_language(language, [](const char* name) {
+      const char* value = std::getenv(name);
+      return std::string(value == nullptr ? "" : value);
+    });
+    if (!chosen) return report(chosen.error());
+    const lastegg::InLanguage spoken(*chosen);
     const int code = action ? action() : k_bad_input;
     std::cout.flush();
     return std::cout.good() ? code : k_internal;

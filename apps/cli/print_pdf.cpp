@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "apps/store/durable_file.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -46,17 +47,16 @@ Result<int> run(const std::vector<std::string>& words) {
   posix_spawnattr_destroy(&attributes);
   posix_spawn_file_actions_destroy(&silent);
   if (failed != 0)
-    return refuse({ErrorKind::internal, fmt::format("{} could not be started", words[0]), "", "", "", ""});
+    return refuse({ErrorKind::internal, say("{} could not be started", words[0]), "", "", "", ""});
   const auto end = std::chrono::steady_clock::now() + k_patience;
   int status = 0;
   while (waitpid(child, &status, WNOHANG) == 0) {
     if (std::chrono::steady_clock::now() > end) {
       kill(-child, SIGKILL);
       waitpid(child, &status, 0);
-      return refuse(
-          {ErrorKind::internal,
-           fmt::format("{} took longer than {} s to print and was stopped", words[0], k_patience.count()), "",
-           "", "", ""});
+      return refuse({ErrorKind::internal,
+                     say("{} took longer than {} s to print and was stopped", words[0], k_patience.count()),
+                     "", "", "", ""});
     }
     std::this_thread::sleep_for(std::chrono::milliseconds(50));
   }
@@ -70,8 +70,8 @@ Result<std::string> find_chromium(const std::string& asked) {
   const std::string wanted = !asked.empty() ? asked : named != nullptr ? named : "";
   if (!wanted.empty()) {
     if (is_program(wanted)) return wanted;
-    return refuse({ErrorKind::not_found, fmt::format("{} is no program; name a Chromium that prints", wanted),
-                   "", wanted, "", ""});
+    return refuse({ErrorKind::not_found, say("{} is no program; name a Chromium that prints", wanted), "",
+                   wanted, "", ""});
   }
   const char* path = std::getenv("PATH");
   for (const char* name : {"chromium", "chromium-browser"}) {
@@ -82,8 +82,8 @@ Result<std::string> find_chromium(const std::string& asked) {
   }
   return refuse(
       {ErrorKind::not_found,
-       "no Chromium was found to print with; install the package chromium, or name one with --chromium. "
-       "--html needs none, and any browser prints what it writes",
+       say("no Chromium was found to print with; install the package chromium, or name one with --chromium. "
+           "--html needs none, and any browser prints what it writes"),
        "", "chromium", "", ""});
 }
 
@@ -91,7 +91,7 @@ Result<void> print_pdf(const std::string& chromium, const fs::path& html, const 
   std::error_code failure;
   std::string pattern = (fs::temp_directory_path(failure) / "lastegg-print-XXXXXX").string();
   if (mkdtemp(pattern.data()) == nullptr)
-    return refuse({ErrorKind::internal, "no folder could be made for the print", "", "", "", ""});
+    return refuse({ErrorKind::internal, say("no folder could be made for the print"), "", "", "", ""});
   const fs::path folder = pattern, printed = folder / "report.pdf";
   std::vector<std::string> words{chromium,
                                  "--headless",
@@ -111,9 +111,8 @@ Result<void> print_pdf(const std::string& chromium, const fs::path& html, const 
   if (!code) {
     done = refuse(code.error());
   } else if (const auto bytes = store::bytes_of_file(printed, k_most_bytes); !bytes || *code != 0) {
-    done =
-        refuse({ErrorKind::internal,
-                fmt::format("{} ended with code {} and printed nothing", chromium, *code), "", "", "", ""});
+    done = refuse({ErrorKind::internal, say("{} ended with code {} and printed nothing", chromium, *code), "",
+                   "", "", ""});
   } else if (const auto written = store::write_durably(pdf, *bytes); !written) {
     done = refuse(written.error());
   }

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "engine/ask.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -50,7 +51,8 @@ Result<std::string> report_page(std::string_view page, const Json& data) {
       put(out, "<script id=\"report-data\" type=\"application/json\">", "null", for_script(data));
   if (!done)
     return refuse({ErrorKind::internal,
-                   "the report page of the web build has no place for data; build it anew", "", "", "", ""});
+                   say("the report page of the web build has no place for data; build it anew"), "", "", "",
+                   ""});
   return out;
 }
 

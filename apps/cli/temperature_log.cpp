@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "physics/quantities/unit_text.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -38,7 +39,7 @@ std::vector<std::string_view> cells_of(std::string_view line, char separator) {
 
 Refusal bad_line(std::size_t line, const std::string& what, std::string_view value = {},
                  std::string limit = {}, std::string unit = {}) {
-  return refuse({ErrorKind::bad_input, fmt::format("line {}: {}", line, what), fmt::format("line {}", line),
+  return refuse({ErrorKind::bad_input, say("line {}: {}", line, what), fmt::format("line {}", line),
                  std::string(value.substr(0, 40)), std::move(limit), std::move(unit)});
 }
 
@@ -77,17 +78,17 @@ Result<Columns> columns_of(std::string_view header, std::size_t line) {
                           : name == "fahrenheit" ? &columns.fahrenheit
                                                  : nullptr;
     if (column == nullptr) continue;
-    if (*column != k_absent) return bad_line(line, fmt::format("the column {} stands twice", name), name);
+    if (*column != k_absent) return bad_line(line, say("the column {} stands twice", name), name);
     *column = i;
   }
   if (columns.seconds == k_absent) {
-    return bad_line(line, "the header has no column seconds; the table begins with \"seconds,celsius\"",
+    return bad_line(line, say("the header has no column seconds; the table begins with \"seconds,celsius\""),
                     header);
   }
   if (columns.celsius == k_absent && columns.fahrenheit == k_absent)
-    return bad_line(line, "the header has neither a column celsius nor a column fahrenheit", header);
+    return bad_line(line, say("the header has neither a column celsius nor a column fahrenheit"), header);
   if (columns.celsius != k_absent && columns.fahrenheit != k_absent)
-    return bad_line(line, "the header has both celsius and fahrenheit; one of them has to go", header);
+    return bad_line(line, say("the header has both celsius and fahrenheit; one of them has to go"), header);
   return columns;
 }
 
@@ -110,37 +111,36 @@ Result<TemperatureLog> read_temperature_log(std::string_view text) {
     }
     const auto cells = cells_of(row, columns->separator);
     if (cells.size() < columns->needed()) {
-      return bad_line(
-          line, fmt::format("{} cells; the header asks for at least {}", cells.size(), columns->needed()),
-          row, fmt::format("{}", columns->needed()));
+      return bad_line(line, say("{} cells; the header asks for at least {}", cells.size(), columns->needed()),
+                      row, fmt::format("{}", columns->needed()));
     }
     const auto seconds = number_of(cells[columns->seconds]);
     if (!seconds) {
-      return bad_line(line, fmt::format("the time \"{}\" is not a number", cells[columns->seconds]),
+      return bad_line(line, say("the time \"{}\" is not a number", cells[columns->seconds]),
                       cells[columns->seconds], {}, "s");
     }
     const bool in_fahrenheit = columns->fahrenheit != k_absent;
     const std::string_view cell = cells[in_fahrenheit ? columns->fahrenheit : columns->celsius];
     const auto degrees = number_of(cell);
     if (!degrees) {
-      return bad_line(line, fmt::format("the temperature \"{}\" is not a number", cell), cell, {},
+      return bad_line(line, say("the temperature \"{}\" is not a number", cell), cell, {},
                       in_fahrenheit ? "F" : "C");
     }
     if (!log.seconds.empty() && *seconds <= log.seconds.back()) {
       return bad_line(
           line,
-          fmt::format("the time {:g} s is not later than the {:g} s of line {}; times have to go forwards",
-                      *seconds, log.seconds.back(), log.lines.back()),
+          say("the time {:g} s is not later than the {:g} s of line {}; times have to go forwards", *seconds,
+              log.seconds.back(), log.lines.back()),
           cells[columns->seconds], fmt::format("{:g}", log.seconds.back()), "s");
     }
     log.seconds.push_back(*seconds);
     log.celsius.push_back(in_fahrenheit ? (*degrees - 32) / 1.8 : *degrees);
     log.lines.push_back(line);
   }
-  if (!columns) return bad_line(1, "the file is empty; the table begins with \"seconds,celsius\"");
+  if (!columns) return bad_line(1, say("the file is empty; the table begins with \"seconds,celsius\""));
   if (log.seconds.size() < 2) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("the log has {} readings; a dose needs at least 2", log.seconds.size()), "",
+                   say("the log has {} readings; a dose needs at least 2", log.seconds.size()), "",
                    fmt::format("{}", log.seconds.size()), "2", ""});
   }
   return log;
@@ -161,8 +161,8 @@ Result<double> temperature_difference_kelvin(const std::string& text) {
   if (kelvin_per_degree == 0 || !value) {
     return refuse(
         {ErrorKind::bad_input,
-         fmt::format("\"{}\" is not a difference of temperatures; write it as \"1 C\", \"1.8 F\" or \"1 K\"",
-                     text.substr(0, 40)),
+         say("\"{}\" is not a difference of temperatures; write it as \"1 C\", \"1.8 F\" or \"1 K\"",
+             text.substr(0, 40)),
          "", text.substr(0, 40), "", "K"});
   }
   return *value * kelvin_per_degree;

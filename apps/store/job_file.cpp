@@ -13,6 +13,7 @@
 #include "engine/document.h"
 #include "job/record/fold.h"
 #include "job/record/sha256.h"
+#include "words/say.h"
 
 namespace lastegg::store {
 namespace {
@@ -53,20 +54,22 @@ std::string manifest_of(const JobFile& job) {
 Result<Json> read_manifest(const std::string& text) {
   const Result<Json> manifest = parse_document(text);
   if (!manifest)
-    return refuse(bad_file("manifest.json cannot be read: " + manifest.error().message, k_manifest_name));
+    return refuse(
+        bad_file(say("manifest.json cannot be read: {}", manifest.error().message), k_manifest_name));
   const auto format = manifest->find("format");
   if (!manifest->is_object() || format == manifest->end() || *format != "lastegg")
-    return refuse(bad_file("manifest.json does not say \"format\": \"lastegg\"; this is another kind of file",
-                           k_manifest_name));
+    return refuse(
+        bad_file(say("manifest.json does not say \"format\": \"lastegg\"; this is another kind of file"),
+                 k_manifest_name));
   const auto version = manifest->find("version");
   if (version == manifest->end() || !version->is_number_integer() || *version < 1)
-    return refuse(bad_file("manifest.json gives no version", k_manifest_name));
+    return refuse(bad_file(say("manifest.json gives no version"), k_manifest_name));
   if (*version > k_job_file_version)
-    return refuse(bad_file(
-        fmt::format("the file is of version {}; this program reads version {}. Nothing was changed. A newer "
-                    "program opens it, and any unzip program shows its events.ndjson",
-                    version->dump(), k_job_file_version),
-        k_manifest_name, version->dump(), std::to_string(k_job_file_version)));
+    return refuse(
+        bad_file(say("the file is of version {}; this program reads version {}. Nothing was changed. A newer "
+                     "program opens it, and any unzip program shows its events.ndjson",
+                     version->dump(), k_job_file_version),
+                 k_manifest_name, version->dump(), std::to_string(k_job_file_version)));
   return manifest;
 }
 
@@ -88,8 +91,8 @@ std::optional<Error> broken_promise(const Json& manifest, JobFile& job) {
   const auto differs = [&](const char* member, const Json& found) -> std::optional<Error> {
     const auto promised = manifest.find(member);
     if (promised == manifest.end() || promised->is_null() || *promised == found) return std::nullopt;
-    return bad_file(fmt::format("the file is not whole: its manifest says {} {}, its content gives {}",
-                                member, dumped(*promised), dumped(found)),
+    return bad_file(say("the file is not whole: its manifest says {} {}, its content gives {}", member,
+                        dumped(*promised), dumped(found)),
                     fmt::format("{}/{}", k_manifest_name, member), dumped(found), dumped(*promised));
   };
   const auto hash = manifest.find("state_hash");
@@ -101,11 +104,10 @@ std::optional<Error> broken_promise(const Json& manifest, JobFile& job) {
 
 std::optional<Error> blob_fault(const std::string& name, const std::string& content) {
   if (!record::is_sha256_hex(name))
-    return bad_file(fmt::format("the blob {} is not named by a SHA-256 in lower case", name), name);
+    return bad_file(say("the blob {} is not named by a SHA-256 in lower case", name), name);
   const std::string hash = record::sha256_hex(content);
   if (hash == name) return std::nullopt;
-  return bad_file(fmt::format("the blob {} is damaged: its content has the hash {}", name, hash), name, hash,
-                  name);
+  return bad_file(say("the blob {} is damaged: its content has the hash {}", name, hash), name, hash, name);
 }
 
 std::set<std::string> jobs_of(const record::EventSet& events) {
@@ -149,16 +151,16 @@ Result<JobFile> read_job_file(std::string_view bytes, const JobFileLimits& limit
     }
   }
   if (manifest_text == nullptr || events_text == nullptr)
-    return refuse(bad_file(fmt::format("this is not a .lastegg file: it holds no {}",
-                                       manifest_text == nullptr ? k_manifest_name : k_events_name)));
+    return refuse(bad_file(say("this is not a .lastegg file: it holds no {}",
+                               manifest_text == nullptr ? k_manifest_name : k_events_name)));
   const Result<Json> manifest = read_manifest(*manifest_text);
   if (!manifest) return refuse(manifest.error());
   for (const auto& [key, value] : manifest->items())
     if (std::find(std::begin(k_known_members), std::end(k_known_members), key) == std::end(k_known_members))
       job.more_manifest[key] = value;
   if (events_text->size() > limits.events_bytes)
-    return refuse(bad_file(fmt::format("events.ndjson is {} bytes long; it must be at most {}",
-                                       events_text->size(), limits.events_bytes),
+    return refuse(bad_file(say("events.ndjson is {} bytes long; it must be at most {}", events_text->size(),
+                               limits.events_bytes),
                            k_events_name, std::to_string(events_text->size()),
                            std::to_string(limits.events_bytes)));
   if (std::optional<Error> fault = add_events(*events_text, job.events)) return refuse(*fault);
@@ -186,9 +188,8 @@ Result<JobFile> merged(const JobFile& one, const JobFile& other) {
   const bool share_one =
       std::any_of(mine.begin(), mine.end(), [&](const std::string& job) { return theirs.contains(job); });
   if (!mine.empty() && !theirs.empty() && !share_one)
-    return refuse(
-        bad_file(fmt::format("these are different jobs ({} and {}); only records of one job can be merged",
-                             fmt::join(mine, ", "), fmt::join(theirs, ", "))));
+    return refuse(bad_file(say("these are different jobs ({} and {}); only records of one job can be merged",
+                               fmt::join(mine, ", "), fmt::join(theirs, ", "))));
   JobFile both = one;
   both.events.merge(other.events);
   both.blobs.insert(other.blobs.begin(), other.blobs.end());

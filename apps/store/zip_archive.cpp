@@ -8,6 +8,8 @@
 #include <optional>
 #include <set>
 
+#include "words/say.h"
+
 namespace lastegg::store {
 namespace {
 
@@ -121,13 +123,13 @@ class Reader {
     const auto count = static_cast<zip_uint64_t>(zip_get_num_entries(archive_, 0));
     if (count > limits_.entries)
       return refuse(
-          bad_file(fmt::format("the file holds {} entries; it must hold at most {}", count, limits_.entries),
-                   "", std::to_string(count), std::to_string(limits_.entries), "entries"));
+          bad_file(say("the file holds {} entries; it must hold at most {}", count, limits_.entries), "",
+                   std::to_string(count), std::to_string(limits_.entries), "entries"));
     std::vector<ZipEntry> entries;
     for (zip_uint64_t i = 0; i < count; ++i) {
       zip_stat_t facts;
       if (zip_stat_index(archive_, i, 0, &facts) != 0)
-        return refuse(bad_file("the zip's directory is damaged"));
+        return refuse(bad_file(say("the zip's directory is damaged")));
       const char* raw_name = zip_get_name(archive_, i, ZIP_FL_ENC_RAW);
       const std::string name = raw_name == nullptr ? "" : raw_name;
       if (name.ends_with('/') && facts.size == 0 && is_safe_name(name.substr(0, name.size() - 1))) continue;
@@ -146,37 +148,34 @@ class Reader {
     const std::string shown = printable(name);
     if (!is_safe_name(name))
       return bad_file(
-          fmt::format("the entry \"{}\" has a name that could leave the folder it is unpacked into", shown),
-          shown);
-    if (!names_.insert(name).second)
-      return bad_file(fmt::format("the entry {} is there twice", shown), shown);
-    if ((facts.valid & k_needed) != k_needed)
-      return bad_file(fmt::format("the entry {} is damaged", shown), shown);
+          say("the entry \"{}\" has a name that could leave the folder it is unpacked into", shown), shown);
+    if (!names_.insert(name).second) return bad_file(say("the entry {} is there twice", shown), shown);
+    if ((facts.valid & k_needed) != k_needed) return bad_file(say("the entry {} is damaged", shown), shown);
     if (facts.encryption_method != ZIP_EM_NONE)
-      return bad_file(fmt::format("the entry {} is encrypted", shown), shown);
+      return bad_file(say("the entry {} is encrypted", shown), shown);
     if (facts.comp_method != ZIP_CM_STORE && facts.comp_method != ZIP_CM_DEFLATE)
-      return bad_file(fmt::format("the entry {} is compressed in another way than deflate", shown), shown);
+      return bad_file(say("the entry {} is compressed in another way than deflate", shown), shown);
     zip_uint8_t system = 0;
     zip_uint32_t attributes = 0;
     if (zip_file_get_external_attributes(archive_, index, 0, &system, &attributes) != 0)
-      return bad_file(fmt::format("the entry {} is damaged", shown), shown);
+      return bad_file(say("the entry {} is damaged", shown), shown);
     const zip_uint32_t type = (attributes >> 16) & S_IFMT;
     if (system == ZIP_OPSYS_UNIX && type != 0 && type != S_IFREG)
-      return bad_file(fmt::format("the entry {} is a link or a device, not a file", shown), shown);
+      return bad_file(say("the entry {} is a link or a device, not a file", shown), shown);
     return size_fault(shown, facts);
   }
 
   std::optional<Error> size_fault(const std::string& shown, const zip_stat_t& facts) {
     const std::size_t left = limits_.unpacked_bytes - unpacked_;
     if (facts.size > left)
-      return bad_file(fmt::format("the file unpacks to more than {} bytes, at the entry {}",
-                                  limits_.unpacked_bytes, shown),
-                      shown, "", std::to_string(limits_.unpacked_bytes), "bytes");
+      return bad_file(
+          say("the file unpacks to more than {} bytes, at the entry {}", limits_.unpacked_bytes, shown),
+          shown, "", std::to_string(limits_.unpacked_bytes), "bytes");
     unpacked_ += facts.size;
     if (facts.size > limits_.free_bytes && facts.size / limits_.growth > facts.comp_size)
       return bad_file(
-          fmt::format("the entry {} grows from {} to {} bytes when unpacked; at most {} times is accepted",
-                      shown, facts.comp_size, facts.size, limits_.growth),
+          say("the entry {} grows from {} to {} bytes when unpacked; at most {} times is accepted", shown,
+              facts.comp_size, facts.size, limits_.growth),
           shown, std::to_string(facts.size), std::to_string(limits_.growth), "times");
     return std::nullopt;
   }
@@ -186,8 +185,7 @@ class Reader {
     const std::unique_ptr<zip_file_t, CloseEntry> file(zip_fopen_index(archive_, index, 0));
     const auto damaged = [&] {
       return refuse(bad_file(
-          fmt::format("the entry {} is damaged: its content does not match its checksum or size", name),
-          name));
+          say("the entry {} is damaged: its content does not match its checksum or size", name), name));
     };
     if (!file) return damaged();
     std::string content;
@@ -232,9 +230,9 @@ Result<std::string> zip_bytes(const std::vector<ZipEntry>& entries) {
 
 Result<std::vector<ZipEntry>> zip_entries(std::string_view bytes, const JobFileLimits& limits) {
   if (bytes.size() > limits.file_bytes)
-    return refuse(bad_file(
-        fmt::format("the file is {} bytes long; it must be at most {}", bytes.size(), limits.file_bytes), "",
-        std::to_string(bytes.size()), std::to_string(limits.file_bytes), "bytes"));
+    return refuse(
+        bad_file(say("the file is {} bytes long; it must be at most {}", bytes.size(), limits.file_bytes), "",
+                 std::to_string(bytes.size()), std::to_string(limits.file_bytes), "bytes"));
   ZipError problem;
   zip_source_t* source = zip_source_buffer_create(bytes.data(), bytes.size(), 0, problem.get());
   if (source == nullptr) return refuse(defect("the zip cannot be opened: " + problem.text()));
@@ -242,8 +240,8 @@ Result<std::vector<ZipEntry>> zip_entries(std::string_view bytes, const JobFileL
   if (!archive) {
     zip_source_free(source);
     if (zip_error_code_zip(problem.get()) == ZIP_ER_EXISTS)
-      return refuse(bad_file("an entry of the zip is there twice"));
-    return refuse(bad_file("this is not a .lastegg file, or it is damaged: " + problem.text()));
+      return refuse(bad_file(say("an entry of the zip is there twice")));
+    return refuse(bad_file(say("this is not a .lastegg file, or it is damaged: {}", problem.text())));
   }
   return Reader(archive.get(), limits).all();
 }

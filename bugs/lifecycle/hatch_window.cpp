@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "words/say.h"
+
 namespace lastegg::bugs {
 namespace {
 
@@ -25,18 +27,18 @@ Result<void> check(const RoomLog& log) {
   };
   if (log.days.empty() || log.days.size() != log.celsius.size()) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("{} times and {} temperatures; one of each for every reading", log.days.size(),
-                               log.celsius.size()),
+                   say("{} times and {} temperatures; one of each for every reading", log.days.size(),
+                       log.celsius.size()),
                    "/series", "", "", ""});
   }
   for (std::size_t i = 0; i < log.days.size(); ++i) {
     if (!std::isfinite(log.days[i]) || log.days[i] < 0 || (i > 0 && !(log.days[i] > log.days[i - 1])))
-      return bad("days", i, fmt::format("reading {}: times must go forwards from the treatment on", i + 1),
+      return bad("days", i, say("reading {}: times must go forwards from the treatment on", i + 1),
                  log.days[i], i > 0 ? fmt::format("{:g}", log.days[i - 1]) : "0", "d");
     if (!(log.celsius[i] >= k_coldest_celsius && log.celsius[i] <= k_hottest_celsius))
       return bad("celsius", i,
-                 fmt::format("reading {} is {:g} C; a room lies between {:g} and {:g} C", i + 1,
-                             log.celsius[i], k_coldest_celsius, k_hottest_celsius),
+                 say("reading {} is {:g} C; a room lies between {:g} and {:g} C", i + 1, log.celsius[i],
+                     k_coldest_celsius, k_hottest_celsius),
                  log.celsius[i], fmt::format("{:g}", k_hottest_celsius), "C");
   }
   return {};

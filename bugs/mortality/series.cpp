@@ -6,6 +6,7 @@
 
 #include "bugs/mortality/body_lag.h"
 #include "bugs/mortality/mortality.h"
+#include "words/say.h"
 
 namespace lastegg::bugs {
 namespace {
@@ -66,31 +67,30 @@ Result<bool> check_series(const TemperatureSeries& series) {
   const auto& [seconds, celsius] = series;
   if (seconds.size() != celsius.size()) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("the series has {} times and {} temperatures; each reading needs both",
-                               seconds.size(), celsius.size()),
+                   say("the series has {} times and {} temperatures; each reading needs both", seconds.size(),
+                       celsius.size()),
                    "", fmt::format("{}", celsius.size()), fmt::format("{}", seconds.size()), ""});
   }
   if (seconds.size() < 2) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("the series has {} readings; a dose needs at least 2", seconds.size()), "",
+                   say("the series has {} readings; a dose needs at least 2", seconds.size()), "",
                    fmt::format("{}", seconds.size()), "2", ""});
   }
   for (std::size_t i = 0; i < seconds.size(); ++i) {
     if (!std::isfinite(seconds[i]))
-      return bad_reading(fmt::format("time {} is not a number", i + 1), "seconds", i, seconds[i], "", "s");
+      return bad_reading(say("time {} is not a number", i + 1), "seconds", i, seconds[i], "", "s");
     if (!std::isfinite(celsius[i]))
-      return bad_reading(fmt::format("temperature {} is not a number", i + 1), "celsius", i, celsius[i], "",
-                         "C");
+      return bad_reading(say("temperature {} is not a number", i + 1), "celsius", i, celsius[i], "", "C");
     if (i > 0 && !(seconds[i] > seconds[i - 1])) {
       return bad_reading(
-          fmt::format("time {} is {:g} s, not later than the {:g} s before it; times have to go forwards",
-                      i + 1, seconds[i], seconds[i - 1]),
+          say("time {} is {:g} s, not later than the {:g} s before it; times have to go forwards", i + 1,
+              seconds[i], seconds[i - 1]),
           "seconds", i, seconds[i], fmt::format("{:g}", seconds[i - 1]), "s");
     }
     if (celsius[i] < k_coldest_celsius || celsius[i] > k_hottest_celsius) {
       const double limit = celsius[i] < 0 ? k_coldest_celsius : k_hottest_celsius;
-      return bad_reading(fmt::format("temperature {} is {:g} C; it has to lie between {:g} and {:g} C", i + 1,
-                                     celsius[i], k_coldest_celsius, k_hottest_celsius),
+      return bad_reading(say("temperature {} is {:g} C; it has to lie between {:g} and {:g} C", i + 1,
+                             celsius[i], k_coldest_celsius, k_hottest_celsius),
                          "celsius", i, celsius[i], fmt::format("{:g}", limit), "C");
     }
   }

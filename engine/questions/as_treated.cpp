@@ -15,6 +15,7 @@
 #include "engine/surface_readings.h"
 #include "engine/treated_record.h"
 #include "engine/treated_words.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -89,16 +90,14 @@ std::optional<steam::Calibration> calibration_for(const PaceBasis& basis, const 
     }
   }
   if (basis.word == "head") {
-    warnings.push_back(
-        {"unknown_towel", fmt::format("nothing is known of this head with towel \"{}\": these passes "
-                                      "earn nothing",
-                                      word(towel))});
+    warnings.push_back({"unknown_towel", say("nothing is known of this head with towel \"{}\": these passes "
+                                             "earn nothing",
+                                             word(towel))});
     return std::nullopt;
   }
   warnings.push_back(
       {"untested_towel",
-       fmt::format("no fold test was made with towel \"{}\": these passes stand on what is usual",
-                   word(towel))});
+       say("no fold test was made with towel \"{}\": these passes stand on what is usual", word(towel))});
   return steam::prior_calibration(head_key(basis.machine, basis.head, towel), usual.cloth_key, towel,
                                   usual.head_length_metres, usual.pressure_pascal,
                                   static_cast<int>(usual.weights.size()));
@@ -178,8 +177,9 @@ Result<Answer> solve(const Json& request) {
     return answer;
   }
   if (!(length > 0)) {
-    return refuse({ErrorKind::bad_input, "length_metres is missing, and no pass says how long the edge is",
-                   "/length_metres", "", "", ""});
+    return refuse({ErrorKind::bad_input,
+                   say("length_metres is missing, and no pass says how long the edge is"), "/length_metres",
+                   "", "", ""});
   }
   treated::TreatedEdge treated_edge = edge_of(*basis, *edge, *record, length, answer.warnings);
   auto report = treated::judge(treated_edge);
@@ -206,9 +206,9 @@ Result<Answer> solve(const Json& request) {
   out["target_depth_metres"] = edge->depth_metres();
   out["depth_reached_metres"] = report->depth_reached_metres / edge->depth_factor;
   out["lethal_metres"] = report->lethal_metres;
-  out["reason"] =
-      enough ? treated_reason(*report, length)
-             : reason("few_effective_samples", "the readings leave too few samples to be sure of anything");
+  out["reason"] = enough ? treated_reason(*report, length)
+                         : reason("few_effective_samples",
+                                  say("the readings leave too few samples to be sure of anything"));
   if (report->kill_egg) {
     out["kill_probability"] = std::min(*report->kill_egg, *report->kill_mobile);
     out["kill_by_stage"] = {

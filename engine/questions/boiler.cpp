@@ -10,6 +10,7 @@
 #include "engine/steam_shapes.h"
 #include "treatments/boiler/boiler.h"
 #include "treatments/boiler/head_and_towel.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -187,18 +188,18 @@ Json rows_of(const boiler::Timetable& table) {
 }
 
 std::string words_of(const boiler::Machine& machine, const boiler::Timetable& table) {
-  std::string words = fmt::format("{:.0f} minutes of steam take {:.0f} minutes with this machine, with {}.",
-                                  table.steam_seconds / k_minute, table.seconds / k_minute,
-                                  table.refills == 0   ? std::string("no refill")
-                                  : table.refills == 1 ? std::string("one refill")
-                                                       : fmt::format("{} refills", table.refills));
+  std::string words = say("{:.0f} minutes of steam take {:.0f} minutes with this machine, with {}.",
+                          table.steam_seconds / k_minute, table.seconds / k_minute,
+                          table.refills == 0   ? say("no refill")
+                          : table.refills == 1 ? say("one refill")
+                                               : say("{} refills", table.refills));
   if (machine.tank != boiler::Tank::continuous && table.refills > 0)
-    words += fmt::format(
-        " Never open a hot boiler: it is off and cooled to {:g} C first, longer if its maker says so.",
-        boiler::k_open_celsius);
+    words +=
+        say(" Never open a hot boiler: it is off and cooled to {:g} C first, longer if its maker says so.",
+            boiler::k_open_celsius);
   return words +
-         " Let the first water out into a bucket, away from the work, at the start and after every rest, "
-         "and put the towel on only then.";
+         say(" Let the first water out into a bucket, away from the work, at the start and after every rest, "
+             "and put the towel on only then.");
 }
 
 struct Supply {
@@ -209,7 +210,7 @@ struct Supply {
 Result<Supply> supply_of(const Json& request, double kept_up) {
   if (const Json* weighing = member_if(request, "weighing")) {
     if (has(request, "supply_grams_per_second")) {
-      return refuse({ErrorKind::bad_input, "give either weighing or supply_grams_per_second, not both",
+      return refuse({ErrorKind::bad_input, say("give either weighing or supply_grams_per_second, not both"),
                      "/weighing", "", "", ""});
     }
     const auto weighed = boiler::weighed_supply(number_of(*weighing, "before_kilograms"),
@@ -284,16 +285,16 @@ Result<Answer> solve(const Json& request) {
                     {"holds_kilograms", life->water_kilograms}};
     answer.warnings.push_back(
         {"soaked_towel",
-         "a soaked towel wets the work and lets less steam through: a pace tested with a fresh one no "
-         "longer holds"});
+         say("a soaked towel wets the work and lets less steam through: a pace tested with a fresh one no "
+             "longer holds")});
   }
   if (std::string(supply->basis) == "power")
     answer.warnings.push_back(
-        {"not_weighed",
-         "the supply is computed from the power: weigh the machine before and after five "
-         "minutes of steam"});
+        {"not_weighed", say("the supply is computed from the power: weigh the machine before and after five "
+                            "minutes of steam")});
   if (table->steam_seconds < steam_seconds - 1)
-    answer.warnings.push_back({"longer_than_a_day", "the work does not fit into a day with this machine"});
+    answer.warnings.push_back(
+        {"longer_than_a_day", say("the work does not fit into a day with this machine")});
   out["text"] = words_of(machine, *table);
   return answer;
 }

@@ -6,7 +6,7 @@
 #include "engine/request_values.h"
 #include "job/furniture/catalogue.h"
 #include "job/furniture/dimensions.h"
-
+#include "words/say.h"
 namespace lastegg {
 namespace {
 
@@ -69,7 +69,7 @@ Json json_of(const furniture::Kind& kind) {
     });
     if (found == dimensions.end()) continue;  // no kind names one that is missing: catalogue_unit_test.cpp
     measures.push_back({{"key", measure.key},
-                        {"text", measure.text},
+                        {"text", in_language(measure.text)},
                         {"usual_metres", found->value},
                         {"lowest_metres", found->lowest},
                         {"highest_metres", found->highest},
@@ -78,16 +78,16 @@ Json json_of(const furniture::Kind& kind) {
   Json counts = Json::array();
   for (const furniture::Count& count : kind.counts) {
     counts.push_back({{"key", count.key},
-                      {"text", count.text},
+                      {"text", in_language(count.text)},
                       {"usual", count.usual},
                       {"lowest", count.lowest},
                       {"highest", count.highest}});
   }
   Json options = Json::array();
   for (const furniture::Option& option : kind.options)
-    options.push_back({{"key", option.key}, {"text", option.text}});
+    options.push_back({{"key", option.key}, {"text", in_language(option.text)}});
   Json out = {{"item", kind.name},
-              {"title", kind.title},
+              {"title", in_language(kind.title)},
               {"group", std::string(name_of(kind.group))},
               {"measures", std::move(measures)},
               {"counts", std::move(counts)},
@@ -108,7 +108,7 @@ Result<Answer> solve(const Json& request) {
   }
   for (const furniture::MattressSize& size : table->mattress_sizes) {
     answer.result["sizes"].push_back({{"size", size.name},
-                                      {"title", size.title},
+                                      {"title", in_language(size.title)},
                                       {"width_metres", size.width_metres},
                                       {"length_metres", size.length_metres}});
   }

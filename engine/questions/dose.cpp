@@ -7,6 +7,7 @@
 #include "bugs/mortality/mortality.h"
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -112,34 +113,35 @@ std::string reason_text(const bugs::DoseReport& report, const bugs::KillRules& r
   using bugs::VerdictReason;
   switch (report.reason) {
     case VerdictReason::enough:
-      return fmt::format("{:.3g} times the dose that kills 99 %; {:g} is asked for", report.ratio,
-                         rules.required_ratio);
+      return say("{:.3g} times the dose that kills 99 %; {:g} is asked for", report.ratio,
+                 rules.required_ratio);
     case VerdictReason::too_little:
-      return fmt::format("{:.3g} times the dose that kills 99 %; {:g} is asked for", report.ratio,
-                         rules.required_ratio);
+      return say("{:.3g} times the dose that kills 99 %; {:g} is asked for", report.ratio,
+                 rules.required_ratio);
     case VerdictReason::near_limit:
-      return fmt::format("{:.3g} times the dose that kills 99 % is too near to the {:g} asked for",
-                         report.ratio, rules.required_ratio);
+      return say("{:.3g} times the dose that kills 99 % is too near to the {:g} asked for", report.ratio,
+                 rules.required_ratio);
     case VerdictReason::slow_ramp:
-      return fmt::format(
+      return say(
           "the dose is enough, but it rose at {:.2g} K/min and eggs may harden below {:g} K/min; reach {:g} "
           "C at this "
           "place (the highest was {:.1f} C)",
           report.ramp_kelvin_per_minute.value_or(0), rules.slow_ramp_kelvin_per_minute,
           rules.slow_ramp_celsius, report.highest_celsius);
     case VerdictReason::gap:
-      return fmt::format("{} hole{} in the log: what happened there is not known", report.gaps.size(),
-                         report.gaps.size() == 1 ? "" : "s");
+      return report.gaps.size() == 1
+                 ? say("{} hole in the log: what happened there is not known", report.gaps.size())
+                 : say("{} holes in the log: what happened there is not known", report.gaps.size());
     case VerdictReason::coarse_readings:
-      return fmt::format(
+      return say(
           "readings more than {:g} min apart: by the lower of neighbouring readings the dose is {:.3g} of "
           "the {:g} asked for",
           rules.coarse_seconds / 60, report.cautious_ratio, rules.required_ratio);
     case VerdictReason::body_lag:
-      return fmt::format("enough for the place, but the body follows slowly: {:.3g} of the {:g} asked for",
-                         report.ratio_with_lag, rules.required_ratio);
+      return say("enough for the place, but the body follows slowly: {:.3g} of the {:g} asked for",
+                 report.ratio_with_lag, rules.required_ratio);
     case VerdictReason::overridden:
-      return "z, onset or cap were given by hand: such a dose proves nothing";
+      return say("z, onset or cap were given by hand: such a dose proves nothing");
   }
   return {};
 }
@@ -160,26 +162,24 @@ std::vector<Warning> warnings_of(const bugs::DoseReport& report, const bugs::Dos
                                  const bugs::TemperatureSeries& series) {
   std::vector<Warning> warnings;
   if (problem.uncertainty_celsius == 0) {
-    warnings.push_back(
-        {"no_uncertainty",
-         "no uncertainty of the sensor was given; one kelvin too much on it is a dose 1.6 to 1.9 times too "
-         "high"});
+    warnings.push_back({"no_uncertainty", say("no uncertainty of the sensor was given; one kelvin too much "
+                                              "on it is a dose 1.6 to 1.9 times too "
+                                              "high")});
   }
   for (const bugs::Gap& gap : report.gaps) {
-    warnings.push_back({"gap", fmt::format("no reading for {:.0f} s after {:.0f} s; this time earns nothing",
-                                           gap.to_seconds - gap.from_seconds, gap.from_seconds)});
+    warnings.push_back({"gap", say("no reading for {:.0f} s after {:.0f} s; this time earns nothing",
+                                   gap.to_seconds - gap.from_seconds, gap.from_seconds)});
   }
   if (series.celsius[0] >= bugs::law_of(problem).onset_celsius && problem.exposure == bugs::Exposure::air) {
-    warnings.push_back(
-        {"rise_not_seen",
-         "the series begins hot: whether it rose slowly, so that eggs may have hardened, cannot be seen"});
+    warnings.push_back({"rise_not_seen", say("the series begins hot: whether it rose slowly, so that eggs "
+                                             "may have hardened, cannot be seen")});
   }
   if (report.verdict != bugs::Verdict::lethal &&
       seconds_above(series, k_practice_celsius) >= k_practice_seconds) {
     warnings.push_back(
         {"practice_is_less_cautious",
-         "common practice has bugs and eggs die within a minute above 49 C (120 F); laboratory times for "
-         "eggs are longer, and this verdict goes by them"});
+         say("common practice has bugs and eggs die within a minute above 49 C (120 F); laboratory times for "
+             "eggs are longer, and this verdict goes by them")});
   }
   return warnings;
 }
@@ -205,8 +205,8 @@ Result<Answer> solve(const Json& request) {
   const bugs::KillLaw law = bugs::law_of(problem);
   if (!(law.cap_celsius > law.onset_celsius)) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("cap_celsius is {:g} C; it has to lie above the onset of {:g} C",
-                               law.cap_celsius, law.onset_celsius),
+                   say("cap_celsius is {:g} C; it has to lie above the onset of {:g} C", law.cap_celsius,
+                       law.onset_celsius),
                    problem.cap_celsius ? "/cap_celsius" : "/onset_celsius",
                    fmt::format("{:g}", law.cap_celsius), fmt::format("{:g}", law.onset_celsius), "C"});
   }

@@ -11,6 +11,7 @@
 #include "engine/request_values.h"
 #include "job/record/fold.h"
 #include "job/record/kinds.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -243,8 +244,8 @@ Result<Answer> solve(const Json& request) {
   if (!as_lines)
     answer.warnings.push_back(
         {"bytes_respelt",
-         "the events came as objects, so the hash is that of their compact spelling; give them "
-         "as lines to have it over the bytes as recorded"});
+         say("the events came as objects, so the hash is that of their compact spelling; give them "
+             "as lines to have it over the bytes as recorded")});
   return answer;
 }
 

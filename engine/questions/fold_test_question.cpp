@@ -10,6 +10,7 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "treatments/steam/same_machine.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -33,8 +34,7 @@ Decision verdict_of(const ReadFoldTest& read, const Outlook& outlook, const Judg
                     const std::vector<steam::Contradiction>& contradictions, double effective_samples) {
   if (!judgement.enough) {
     return {"not_proven", "few_effective_samples",
-            fmt::format(
-                "The readings leave only {:.0f} effective samples of {}; the model cannot follow them. Look "
+            say("The readings leave only {:.0f} effective samples of {}; the model cannot follow them. Look "
                 "for a misread value, or repeat the test",
                 effective_samples, read.samples)};
   }
@@ -42,37 +42,35 @@ Decision verdict_of(const ReadFoldTest& read, const Outlook& outlook, const Judg
         return one.kind == steam::Contradiction::Kind::above_boiling;
       })) {
     return {"not_proven", "above_boiling",
-            "A reading is hotter than water boils here, so the thermometer is not to be trusted"};
+            say("A reading is hotter than water boils here, so the thermometer is not to be trusted")};
   }
   if (!judgement.enough_without) {
-    return {"not_proven", "contradictory_readings",
-            "The readings contradict each other so much that, without one of the pair, hardly a case that "
+    return {
+        "not_proven", "contradictory_readings",
+        say("The readings contradict each other so much that, without one of the pair, hardly a case that "
             "was looked at fits "
-            "the rest; repeat them"};
+            "the rest; repeat them")};
   }
   const OutlookPoint& deep = outlook.points[outlook.deep];
   const double pace = 1e3 * read.working_pace_metres_per_second;
   if (judgement.lethal_only_by_surface) {
-    return {
-        "not_proven", "only_by_surface",
-        fmt::format("At {:.3g} mm/s under {} it would kill only by what the surface showed, and a surface "
-                    "says little of the fold: take a reading there",
-                    pace, layers_words(deep.layers))};
+    return {"not_proven", "only_by_surface",
+            say("At {:.3g} mm/s under {} it would kill only by what the surface showed, and a surface "
+                "says little of the fold: take a reading there",
+                pace, layers_words(deep.layers))};
   }
   const std::string whole = decided(judgement.lethal_share, judgement.lethal_share, "lethal", "short");
   const std::string verdict = decided(judgement.least_lethal, judgement.most_lethal, "lethal", "short");
   if (verdict != whole) {
     return {
         verdict, "contradictory_readings",
-        fmt::format(
-            "At {:.3g} mm/s under {}, eggs, nymphs and unfed adults die in {:.0f} to {:.0f} of 100 cases, "
+        say("At {:.3g} mm/s under {}, eggs, nymphs and unfed adults die in {:.0f} to {:.0f} of 100 cases, "
             "depending on which of the contradictory readings is wrong",
             pace, layers_words(deep.layers), 100 * judgement.least_lethal, 100 * judgement.most_lethal)};
   }
   return {
       verdict, "share_at_working_pace",
-      fmt::format(
-          "At {:.3g} mm/s under {}, eggs, nymphs and unfed adults die in {:.0f} of 100 cases that fit the "
+      say("At {:.3g} mm/s under {}, eggs, nymphs and unfed adults die in {:.0f} of 100 cases that fit the "
           "readings",
           pace, layers_words(deep.layers), 100 * judgement.lethal_share)};
 }
@@ -89,8 +87,7 @@ Json practice_json(const ReadFoldTest& read, const Outlook& outlook, const Judge
       {"reached",
        is_trusted ? decided(judgement.least_practice, judgement.most_practice, "yes", "no") : "not_proven"},
       {"probability", std::min(judgement.practice_share, 0.99)},
-      {"text",
-       fmt::format("Common practice asks for 71 to 82 C in the fold at working pace; under {} at {:.3g} mm/s "
+      {"text", say("Common practice asks for 71 to 82 C in the fold at working pace; under {} at {:.3g} mm/s "
                    "this head reaches 71 C in {:.0f} of 100 cases that fit the readings",
                    layers_words(shallow.layers), 1e3 * working, 100 * judgement.practice_share)}};
 }

@@ -13,6 +13,7 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "job/reports/calendar_file.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -130,87 +131,81 @@ Window window_of(const bugs::HatchWindow& hatch) {
 Json reason_of(const bugs::HatchWindow& hatch, const Window& window) {
   const bugs::DevelopmentLimits& limits = bugs::development_limits();
   if (window.is_open())
-    return reason("window",
-                  "inside the window every surviving egg has hatched and none of its young can have laid");
+    return reason(
+        "window",
+        say("inside the window every surviving egg has hatched and none of its young can have laid"));
   if (window.from && window.to)
-    return reason(
-        "window_closed",
-        fmt::format("the temperature is known too poorly for one visit: come before day {} and again "
-                    "after day {}, and log the room between visits",
-                    *window.to, *window.from));
+    return reason("window_closed",
+                  say("the temperature is known too poorly for one visit: come before day {} and again "
+                      "after day {}, and log the room between visits",
+                      *window.to, *window.from));
   if (hatch.met.high > limits.heat_above_celsius)
-    return reason(
-        "too_hot",
-        fmt::format("no date: above {:g} C heat itself harms eggs, and the times of hatching do not "
-                    "hold; judge such a log by its dose",
-                    limits.heat_above_celsius));
-  return reason(
-      "too_cold",
-      fmt::format("no date: below {:g} C eggs do not hatch and do not die of it soon; count again from "
-                  "the day on which the home is warm, with a log of the room",
-                  limits.no_hatch_below_celsius));
+    return reason("too_hot",
+                  say("no date: above {:g} C heat itself harms eggs, and the times of hatching do not "
+                      "hold; judge such a log by its dose",
+                      limits.heat_above_celsius));
+  return reason("too_cold",
+                say("no date: below {:g} C eggs do not hatch and do not die of it soon; count again from "
+                    "the day on which the home is warm, with a log of the room",
+                    limits.no_hatch_below_celsius));
 }
 
 Json custom_of(const Window& window, sys_days treated) {
   const double custom = bugs::development_limits().custom_days;
   const int days_after = static_cast<int>(custom);
-  std::string verdict = "no_date", words = "there is no window to compare it with";
+  std::string verdict = "no_date", words = say("there is no window to compare it with");
   if (window.from && days_after < *window.from) {
     verdict = "too_early";
-    words = fmt::format(
-        "too early here: surviving eggs may hatch until day {}, and a look before proves "
-        "nothing of them",
-        *window.from);
+    words =
+        say("too early here: surviving eggs may hatch until day {}, and a look before proves "
+            "nothing of them",
+            *window.from);
   } else if (window.to && days_after > *window.to) {
     verdict = "too_late";
-    words = fmt::format("too late here: new eggs may lie from day {} on", *window.to + 1);
+    words = say("too late here: new eggs may lie from day {} on", *window.to + 1);
   } else if (window.is_open()) {
     verdict = "inside";
-    words = "inside the window here";
+    words = say("inside the window here");
   }
-  return {
-      {"days", custom},
-      {"on", reports::day_text(treated + days{days_after})},
-      {"verdict", verdict},
-      {"text", fmt::format("The customary {} days (common practice, no source) are {}. At 20 C and colder "
-                           "they are always too early.",
-                           days_after, words)}};
+  return {{"days", custom},
+          {"on", reports::day_text(treated + days{days_after})},
+          {"verdict", verdict},
+          {"text", say("The customary {} days (common practice, no source) are {}. At 20 C and colder "
+                       "they are always too early.",
+                       days_after, words)}};
 }
 
 std::vector<Warning> warnings_of(const bugs::HatchWindow& hatch, bool is_log) {
   const bugs::DevelopmentLimits& limits = bugs::development_limits();
   std::vector<Warning> out{
-      {"derived",
-       "times of hatching are derived from few published points, some of them from memory; two bounds are "
-       "shown because the points disagree"},
+      {"derived", say("times of hatching are derived from few published points, some of them from memory; "
+                      "two bounds are "
+                      "shown because the points disagree")},
       {"survivors_of_other_stages",
-       "the window speaks of surviving eggs; nymphs or adults that outlived the treatment may lay at any "
-       "time"}};
+       say("the window speaks of surviving eggs; nymphs or adults that outlived the treatment may lay at any "
+           "time")}};
   if (hatch.met.low < limits.no_hatch_below_celsius && hatch.last_hatch_days)
-    out.push_back(
-        {"cold_spells", fmt::format("below {:g} C no egg hatches: cold spells were not counted by the "
-                                    "slow bound",
-                                    limits.no_hatch_below_celsius)});
+    out.push_back({"cold_spells", say("below {:g} C no egg hatches: cold spells were not counted by the "
+                                      "slow bound",
+                                      limits.no_hatch_below_celsius)});
   else if (hatch.met.low < limits.known_from_celsius && hatch.last_hatch_days)
-    out.push_back(
-        {"extrapolated", fmt::format("nothing is published below {:g} C; the times there are extrapolated",
-                                     limits.known_from_celsius)});
+    out.push_back({"extrapolated", say("nothing is published below {:g} C; the times there are extrapolated",
+                                       limits.known_from_celsius)});
   if (hatch.met.high > limits.held_above_celsius)
-    out.push_back(
-        {"held", fmt::format("warmer than {:g} C is not taken for faster", limits.held_above_celsius)});
+    out.push_back({"held", say("warmer than {:g} C is not taken for faster", limits.held_above_celsius)});
   if (hatch.met.high > limits.heat_above_celsius)
-    out.push_back(
-        {"heat", fmt::format("above {:g} C heat harms, which this answer does not count: see the dose of "
-                             "the log",
-                             limits.heat_above_celsius)});
+    out.push_back({"heat", say("above {:g} C heat harms, which this answer does not count: see the dose of "
+                               "the log",
+                               limits.heat_above_celsius)});
   if (hatch.is_extended)
     out.push_back({"log_ends",
-                   "the log ends before these days; the slow bound goes on at its coldest day, the fast "
-                   "one at its warmest: ask again with the whole log"});
-  if (hatch.has_gaps) out.push_back({"gaps", "intervals longer than six hours count by their worse end"});
+                   say("the log ends before these days; the slow bound goes on at its coldest day, the fast "
+                       "one at its warmest: ask again with the whole log")});
+  if (hatch.has_gaps)
+    out.push_back({"gaps", say("intervals longer than six hours count by their worse end")});
   if (!is_log)
     out.push_back(
-        {"not_logged", "the temperature is a statement: log the room between visits and ask again"});
+        {"not_logged", say("the temperature is a statement: log the room between visits and ask again")});
   return out;
 }
 
@@ -257,24 +252,22 @@ Result<Answer> solve(const Json& request) {
   out["calendar"] = nullptr;
   if (window.is_open()) {
     const std::string from = out["return_from"], to = out["return_to"];
-    out["text"] = fmt::format(
-        "Come back from {} to {}, {} to {} days after the treatment of {}, and early in that "
-        "time: young bugs feed and walk.",
-        from, to, *window.from, *window.to, treated_on);
+    out["text"] =
+        say("Come back from {} to {}, {} to {} days after the treatment of {}, and early in that "
+            "time: young bugs feed and walk.",
+            from, to, *window.from, *window.to, treated_on);
     const std::string title = text_if(request, "title").value_or("");
     reports::CalendarEntry entry;
     entry.id = fmt::format("follow-up-{}-{}-{}@lastegg", treated_on, *window.from, *window.to);
     entry.from = treated + days{*window.from};
     entry.to = treated + days{*window.to};
-    entry.title =
-        title.empty() ? "Bed bug follow-up visit" : fmt::format("Bed bug follow-up visit: {}", title);
-    entry.text =
-        fmt::format("{}\nBy then every surviving egg has hatched, and none of its young can have laid.\n{}",
-                    out["text"].get<std::string>(), out["custom"]["text"].get<std::string>());
+    entry.title = title.empty() ? say("Bed bug follow-up visit") : say("Bed bug follow-up visit: {}", title);
+    entry.text = say("{}\nBy then every surviving egg has hatched, and none of its young can have laid.\n{}",
+                     out["text"].get<std::string>(), out["custom"]["text"].get<std::string>());
     entry.remind = true;
     out["calendar"] = reports::calendar_file(treated, {entry});
   } else {
-    out["text"] = "There is no window to name. " + out["reason"]["text"].get<std::string>() + ".";
+    out["text"] = say("There is no window to name. {}.", out["reason"]["text"].get<std::string>());
   }
   return answer;
 }

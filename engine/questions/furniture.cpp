@@ -12,6 +12,7 @@
 #include "job/furniture/catalogue.h"
 #include "job/furniture/dimensions.h"
 #include "job/furniture/edge_changes.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -316,8 +317,8 @@ Result<Answer> solve(const Json& request) {
   if (!all_given) {
     answer.warnings.push_back(
         {"usual_dimensions",
-         "Some measures are usual values or estimates, not taken from the piece itself; "
-         "lengths and the time they cost follow from them. Measure it where that matters."});
+         say("Some measures are usual values or estimates, not taken from the piece itself; "
+             "lengths and the time they cost follow from them. Measure it where that matters.")});
   }
   return answer;
 }

@@ -11,6 +11,7 @@
 #include "engine/steam_shapes.h"
 #include "physics/materials/materials.h"
 #include "treatments/jet/jet.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -131,13 +132,12 @@ Result<Json> crack_json(const Json& given) {
     if (!reach) return refuse(reach.error());
     open = *reach;
   }
-  std::string words = fmt::format("closed behind, the crack is heated no deeper than {:.1f} mm in {:g} s",
-                                  1e3 * *closed, crack.seconds);
-  if (!open.is_null())
-    words += fmt::format("; open behind, steam reaches about {:.0f} mm", 1e3 * open.get<double>());
+  std::string words = say("closed behind, the crack is heated no deeper than {:.1f} mm in {:g} s",
+                          1e3 * *closed, crack.seconds);
+  if (!open.is_null()) words += say("; open behind, steam reaches about {:.0f} mm", 1e3 * open.get<double>());
   return Json{{"closed_reach_metres", *closed},
               {"open_reach_metres", open},
-              {"text", words + ". Eggs deeper in are not proven: open the joint, or another method"}};
+              {"text", words + say(". Eggs deeper in are not proven: open the joint, or another method")}};
 }
 
 Result<Json> strips_json(const Json& given) {
@@ -151,24 +151,24 @@ Result<Json> strips_json(const Json& given) {
       {"counted_width_metres", counted},
       {"overlap_metres", width - counted},
       {"strips", strips},
-      {"text",
-       strips == 0
-           ? std::string("the head is too narrow: all of it is rim")
-           : fmt::format("{} strips, each over {:.0f} mm of the one before; only {:.0f} mm of the head count",
+      {"text", strips == 0
+                   ? say("the head is too narrow: all of it is rim")
+                   : say("{} strips, each over {:.0f} mm of the one before; only {:.0f} mm of the head count",
                          strips, 1e3 * (width - counted), 1e3 * counted)}};
 }
 
 std::string words_of(jet::Scatter worst) {
   switch (worst) {
     case jet::Scatter::stays:
-      return "slow enough at these distances that even loose bugs stay";
+      return say("slow enough at these distances that even loose bugs stay");
     case jet::Scatter::may_scatter:
-      return "loose bugs may be blown about: keep the head in contact, or take a wider head and a towel";
+      return say("loose bugs may be blown about: keep the head in contact, or take a wider head and a towel");
     case jet::Scatter::scatters:
       break;
   }
-  return "this stream blows bugs away before it kills them: a wide head or a towel that spreads it, in "
-         "contact with the cloth";
+  return say(
+      "this stream blows bugs away before it kills them: a wide head or a towel that spreads it, in "
+      "contact with the cloth");
 }
 
 Result<Answer> solve(const Json& request) {
@@ -218,8 +218,8 @@ Result<Answer> solve(const Json& request) {
   answer.data_keys = {"materials/1"};
   answer.warnings.push_back(
       {"adhesion_unknown",
-       "how bugs hold on to cloth, and when heat makes them let go, nobody has measured: these "
-       "are bounds, not numbers of bugs"});
+       say("how bugs hold on to cloth, and when heat makes them let go, nobody has measured: these "
+           "are bounds, not numbers of bugs")});
   return answer;
 }
 

@@ -8,6 +8,7 @@
 #include "engine/request_values.h"
 #include "engine/visit_shapes.h"
 #include "job/furniture/catalogue.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -189,7 +190,7 @@ Json to_json(const method_choice::Offer& offer, std::size_t rank) {
                                                                                       : "practical"}});
   for (const method_choice::Evidence& one : offer.method->evidence)
     evidence.push_back({{"stage", one.stage},
-                        {"text", one.text},
+                        {"text", in_language(one.text)},
                         {"celsius", one.celsius ? Json(*one.celsius) : Json(nullptr)},
                         {"minutes", one.minutes ? Json(*one.minutes) : Json(nullptr)},
                         {"source", one.source},
@@ -197,8 +198,8 @@ Json to_json(const method_choice::Offer& offer, std::size_t rank) {
                         {"quality", quality_name(one.quality)}});
   constexpr const char* k_roles[] = {"first", "kill", "contain", "remove"};
   return {{"method", offer.method->key},
-          {"title", offer.method->title},
-          {"text", offer.method->text},
+          {"title", in_language(offer.method->title)},
+          {"text", in_language(offer.method->text)},
           {"role", k_roles[static_cast<std::size_t>(offer.method->role)]},
           {"standing", standing_word(offer.standing)},
           {"rank", rank},
@@ -211,28 +212,31 @@ Json to_json(const method_choice::Offer& offer, std::size_t rank) {
           {"clock_minutes", offer.clock_minutes},
           {"energy_joules", offer.energy_joules},
           {"wetting", offer.method->wetting},
-          {"harm", offer.method->harm},
+          {"harm", in_language(offer.method->harm)},
           {"may_be_chosen", offer.standing != method_choice::Standing::barred || offer.overridable}};
 }
 
 std::string cost_words(const method_choice::Chosen& chosen, const method_choice::Chosen& first,
                        const std::string& code) {
-  if (code == "not_known") return "There is no such method; what was offered first stands.";
+  if (code == "not_known") return say("There is no such method; what was offered first stands.");
   if (code == "hazard")
-    return "It could hurt someone, and no choice lifts that; what was offered first stands.";
-  if (code == "not_possible") return "It cannot be done here; what was offered first stands.";
-  if (first.offer == nullptr || chosen.offer == first.offer) return "It is what was offered first.";
+    return say("It could hurt someone, and no choice lifts that; what was offered first stands.");
+  if (code == "not_possible") return say("It cannot be done here; what was offered first stands.");
+  if (first.offer == nullptr || chosen.offer == first.offer) return say("It is what was offered first.");
   const double extra = chosen.offer->hands_minutes - first.offer->hands_minutes;
   std::string words =
-      fmt::format("{} in place of {}: {:.0f} minutes of hands {}", chosen.offer->method->title,
-                  first.offer->method->title, extra < 0 ? -extra : extra, extra < 0 ? "less" : "more");
+      extra < 0
+          ? say("{} in place of {}: {:.0f} minutes of hands less", in_language(chosen.offer->method->title),
+                in_language(first.offer->method->title), -extra)
+          : say("{} in place of {}: {:.0f} minutes of hands more", in_language(chosen.offer->method->title),
+                in_language(first.offer->method->title), extra);
   if (chosen.offer->method->role != method_choice::Role::kill &&
       first.offer->method->role == method_choice::Role::kill)
-    words += "; it kills nothing today";
+    words += say("; it kills nothing today");
   else if (!chosen.offer->kill_probability)
-    words += "; its kill is not computed";
+    words += say("; its kill is not computed");
   if (chosen.offer->standing == method_choice::Standing::barred)
-    words += "; expect damage: " + chosen.offer->reasons.front().text;
+    words += say("; expect damage: {}", chosen.offer->reasons.front().text);
   return words + ".";
 }
 
@@ -260,7 +264,8 @@ Result<Json> answer_of(const Json& request, const Json& item) {
   const std::string kind_name = text_of(item, "item");
   const furniture::Kind* kind = furniture::kind_named(kind_name);
   if (kind == nullptr)
-    return refuse({ErrorKind::not_found, "no such kind of item: " + kind_name, "/item", kind_name, "", ""});
+    return refuse(
+        {ErrorKind::not_found, say("no such kind of item: {}", kind_name), "/item", kind_name, "", ""});
   method_choice::Situation situation;
   if (const Json* traits = member_if(item, "traits")) {
     for (const Json& trait : *traits) situation.traits.insert(trait.get<std::string>());
@@ -281,16 +286,16 @@ Result<Json> answer_of(const Json& request, const Json& item) {
         steam->at("edges").get<int>(), steam->at("edges_with_pace").get<int>(), number_of(*steam, "minutes"),
         number_if(*steam, "kill_probability"), number_of(*steam, "length_without_pace_metres")};
     if (situation.steam->edges_with_pace > situation.steam->edges)
-      return refuse({ErrorKind::bad_input, "edges_with_pace is more than edges", "/steam/edges_with_pace",
-                     std::to_string(situation.steam->edges_with_pace), std::to_string(situation.steam->edges),
-                     ""});
+      return refuse({ErrorKind::bad_input, say("edges_with_pace is more than edges"),
+                     "/steam/edges_with_pace", std::to_string(situation.steam->edges_with_pace),
+                     std::to_string(situation.steam->edges), ""});
   }
   const std::vector<method_choice::Offer> offers = method_choice::offers(situation);
   const Json* wanted = member_if(item, "chosen");
   const method_choice::Chosen chosen =
       method_choice::choose(offers, wanted == nullptr ? "" : text_of(*wanted, "method"));
   Json out;
-  const std::string title = text_if(item, "title").value_or(kind->title);
+  const std::string title = text_if(item, "title").value_or(in_language(kind->title));
   out["id"] = id;
   out["title"] = title;
   out["item"] = kind_name;
@@ -299,8 +304,9 @@ Result<Json> answer_of(const Json& request, const Json& item) {
   out["methods"] = Json::array();
   for (std::size_t i = 0; i < offers.size(); ++i) out["methods"].push_back(to_json(offers[i], i + 1));
   out["override"] = override_of(item, offers, chosen);
-  out["text"] = chosen.offer == nullptr ? title + ": no method is possible as things stand."
-                                        : fmt::format("{}: {}.", title, chosen.offer->method->title);
+  out["text"] = chosen.offer == nullptr
+                    ? say("{}: no method is possible as things stand.", title)
+                    : fmt::format("{}: {}.", title, in_language(chosen.offer->method->title));
   return out;
 }
 
@@ -319,12 +325,13 @@ Result<Answer> solve(const Json& request) {
     items.push_back(std::move(*one));
   }
   answer.result["recorded_only"] =
-      "Dusts and sprays are recorded, never advised here: label, licence and local law govern them.";
+      say("Dusts and sprays are recorded, never advised here: label, licence and local law govern them.");
   for (const std::string_view key : method_choice::k_data_keys) answer.data_keys.emplace_back(key);
   answer.data_keys.insert(answer.data_keys.end(), {"coverings/1", "damage_limits/1"});
-  answer.warnings.push_back({"times_by_practice",
-                             "methods other than steam use published or customary times; their kill is not "
-                             "computed, and a probe in the coldest place proves it"});
+  answer.warnings.push_back(
+      {"times_by_practice",
+       say("methods other than steam use published or customary times; their kill is not "
+           "computed, and a probe in the coldest place proves it")});
   return answer;
 }
 

@@ -11,6 +11,7 @@
 #include "treatments/steam/exposure.h"
 #include "treatments/steam/kill.h"
 #include "treatments/steam/unknowns.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -152,8 +153,7 @@ Result<steam::PassProblem> read_problem(const Json& request) {
   if (problem.head.dew_celsius > limit) {
     return refuse(
         {ErrorKind::bad_input,
-         fmt::format(
-             "dew_celsius is {:g} C; it must be at most {:.2f} C, which is 0.3 K below boiling at {:.0f} Pa: "
+         say("dew_celsius is {:g} C; it must be at most {:.2f} C, which is 0.3 K below boiling at {:.0f} Pa: "
              "nearer, the model diverges",
              problem.head.dew_celsius, limit, problem.pressure_pascal),
          "/head/dew_celsius", fmt::format("{:g}", problem.head.dew_celsius), fmt::format("{:.2f}", limit),
@@ -219,9 +219,9 @@ Result<Answer> solve(const Json& request) {
        relative(ledger.water_in_kilograms_per_m2, ledger.water_held_kilograms_per_m2)}};
   out["branches"] = fmt::format("{:016x}", history->branches);
   answer.data_keys = {"materials/1", "mortality/1"};
-  answer.warnings.push_back({"one_dimensional",
-                             "computed through the thickness only; displaced air, wicking, heat of sorption "
-                             "and gas escaping sideways are not in the model"});
+  answer.warnings.push_back(
+      {"one_dimensional", say("computed through the thickness only; displaced air, wicking, heat of sorption "
+                              "and gas escaping sideways are not in the model")});
   return answer;
 }
 

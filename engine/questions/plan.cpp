@@ -10,6 +10,7 @@
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
 #include "job/priority/priority.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -92,21 +93,23 @@ Shape answer_shape() {
 
 std::string opening_of(const std::string& code) {
   if (code == "soaks_before_it_kills")
-    return "the wetting limit is reached before the eggs are dead; where the limit is the estimate of 50 "
-           "g/m2, a wetting test on a hidden "
-           "spot may show that the covering bears more, and a fold test in this very covering narrows the "
-           "rest";
+    return say(
+        "the wetting limit is reached before the eggs are dead; where the limit is the estimate of 50 "
+        "g/m2, a wetting test on a hidden "
+        "spot may show that the covering bears more, and a fold test in this very covering narrows the "
+        "rest");
   if (code == "scorches_before_it_kills")
-    return "the finish bears less heat than the eggs; a hidden spot test, or another method";
+    return say("the finish bears less heat than the eggs; a hidden spot test, or another method");
   if (code == "too_deep_for_steam")
-    return "too deep for steam at any steady pace; open the edge, or another method";
+    return say("too deep for steam at any steady pace; open the edge, or another method");
   if (code == "shape_not_modelled")
-    return "no honest model of the shape yet; steam by the practice of the trade, not proven";
+    return say("no honest model of the shape yet; steam by the practice of the trade, not proven");
   if (code == "bound_not_lethal")
-    return "a crack or a cord where only a figure on the safe side is known, and it does not reach the dose; "
-           "lay the place open, or steam it slowly by the practice of the trade and count it as not proven";
-  if (code == "barred_finish") return "the finish is not steamed; another method";
-  return "see the reason of the edge";
+    return say(
+        "a crack or a cord where only a figure on the safe side is known, and it does not reach the dose; "
+        "lay the place open, or steam it slowly by the practice of the trade and count it as not proven");
+  if (code == "barred_finish") return say("the finish is not steamed; another method");
+  return say("see the reason of the edge");
 }
 
 // The pace that was handed in for an edge; null: it has to be computed.
@@ -160,8 +163,8 @@ Result<void> check_seen(const Json& request, const std::vector<WaitingEdge>& edg
     if (found) continue;
     const std::string what = id ? *id : std::to_string(item);
     return refuse({ErrorKind::not_found,
-                   id ? fmt::format("item {} has no edge \"{}\"", item, *id)
-                      : fmt::format("there is no item {}; the items are counted from 0", item),
+                   id ? say("item {} has no edge \"{}\"", item, *id)
+                      : say("there is no item {}; the items are counted from 0", item),
                    fmt::format("/seen/{}/{}", i, id ? "id" : "item_index"), what, "", ""});
   }
   return {};
@@ -189,9 +192,9 @@ void add_priorities(const Json& request, const std::vector<WaitingEdge>& edges, 
       {"minutes_used", seconds / 60},
       {"edges", chosen},
       {"bug_share", share},
-      {"text", fmt::format("{:.0f} minutes are enough for {} of {} edges; {:.0f} of 100 bugs are expected on "
-                           "them. Where bugs sit is a guess from one trial until something is seen.",
-                           *minutes, chosen.size(), edges.size(), 100 * share)}};
+      {"text", say("{:.0f} minutes are enough for {} of {} edges; {:.0f} of 100 bugs are expected on "
+                   "them. Where bugs sit is a guess from one trial until something is seen.",
+                   *minutes, chosen.size(), edges.size(), 100 * share)}};
 }
 
 Result<Answer> solve(const Json& request) {
@@ -278,7 +281,7 @@ Result<Answer> solve(const Json& request) {
   out["length_with_window_metres"] = length_with_window;
   out["length_metres"] = length;
   out["minutes"] = seconds / 60;
-  out["summary"] = fmt::format(
+  out["summary"] = say(
       "{} of {} edges have a pace ({:.1f} of {:.1f} m); at these paces they take {:.0f} minutes of steaming.",
       with_window, count, length_with_window, length, seconds / 60);
   out["closed_by"] = closed_by(out);

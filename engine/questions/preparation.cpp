@@ -7,7 +7,7 @@
 #include "engine/request_values.h"
 #include "engine/visit_shapes.h"
 #include "job/safety/preparation.h"
-
+#include "words/say.h"
 namespace lastegg {
 namespace {
 
@@ -49,7 +49,8 @@ Shape answer_shape() {
 }
 
 Json to_json(const safety::Sentence& sentence) {
-  std::string text = sentence.text;
+  const std::string pattern = in_language(sentence.text);
+  std::string text = pattern;
   Json params = Json::array();
   for (const auto& [name, datum] : sentence.params) {
     params.push_back(
@@ -64,7 +65,7 @@ Json to_json(const safety::Sentence& sentence) {
   constexpr const char* k_times[] = {"before", "day", "after"};
   return {{"code", sentence.code},
           {"text", text},
-          {"template", sentence.text},
+          {"template", pattern},
           {"params", std::move(params)},
           {"time", k_times[static_cast<std::size_t>(sentence.time)]},
           {"hard_stop", sentence.hard_stop},

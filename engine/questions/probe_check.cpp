@@ -9,6 +9,7 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "job/probes/probe_check.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -42,22 +43,35 @@ Shape answer_shape() {
 }
 
 Json reason_of(const probes::ProbeCheck& check, bool weather_decides) {
-  const std::string by = fmt::format("it shows {:.1f} K too {}", std::fabs(check.error_kelvin),
-                                     check.error_kelvin > 0 ? "hot" : "cold");
+  const double off = std::fabs(check.error_kelvin);
+  const bool hot = check.error_kelvin > 0;
   switch (check.verdict) {
     case Verdict::sound:
-      return reason("sound", fmt::format("within {:g} K of the bath", probes::k_tolerance_kelvin));
+      return reason("sound", say("within {:g} K of the bath", probes::k_tolerance_kelvin));
     case Verdict::not_proven:
-      return weather_decides
-                 ? reason("weather",
-                          by + "; the weather alone may explain it: use melting ice, or a barometer")
-                 : reason("near", by + "; too near the tolerance to tell: check it in the other bath");
+      if (weather_decides)
+        return reason("weather",
+                      hot ? say("it shows {:.1f} K too hot; the weather alone may explain it: use melting "
+                                "ice, or a barometer",
+                                off)
+                          : say("it shows {:.1f} K too cold; the weather alone may explain it: use "
+                                "melting ice, or a barometer",
+                                off));
+      return reason("near",
+                    hot ? say("it shows {:.1f} K too hot; too near the tolerance to tell: check it in the "
+                              "other bath",
+                              off)
+                        : say("it shows {:.1f} K too cold; too near the tolerance to tell: check it in the "
+                              "other bath",
+                              off));
     case Verdict::off:
       break;
   }
-  return check.error_kelvin > 0
-             ? reason("reads_hot", by + ": what it calls lethal may not be. Do not prove anything with it")
-             : reason("reads_cold", by + ": do not prove anything with it");
+  return hot ? reason("reads_hot",
+                      say("it shows {:.1f} K too hot: what it calls lethal may not be. Do not prove "
+                          "anything with it",
+                          off))
+             : reason("reads_cold", say("it shows {:.1f} K too cold: do not prove anything with it", off));
 }
 
 Result<Answer> solve(const Json& request) {
@@ -71,23 +85,24 @@ Result<Answer> solve(const Json& request) {
   const probes::ProbeCheck check = probes::check_probe(number_of(request, "shown_celsius"), *bath);
   Answer answer;
   if (boils && !by_barometer && !number_if(request, "elevation_metres")) {
-    answer.warnings.push_back({"elevation_unknown",
-                               "neither elevation nor pressure is given; sea level is taken, and water boils "
-                               "about 1 K colder every 300 m higher"});
+    answer.warnings.push_back(
+        {"elevation_unknown",
+         say("neither elevation nor pressure is given; sea level is taken, and water boils "
+             "about 1 K colder every 300 m higher")});
   }
   // Where it boiled is not known: then nothing is, for 1 km is 3 K.
   const bool unknown_place = !answer.warnings.empty();
   const char* verdict = unknown_place || check.verdict == Verdict::not_proven ? "not_proven"
                         : check.verdict == Verdict::sound                     ? "sound"
                                                                               : "off";
-  answer.result = {
-      {"bath_celsius", check.bath.celsius},
-      {"bath_spread_kelvin", check.bath.spread_kelvin},
-      {"error_kelvin", check.error_kelvin},
-      {"tolerance_kelvin", probes::k_tolerance_kelvin},
-      {"verdict", verdict},
-      {"reason", unknown_place ? reason("place_unknown", "how high above the sea it was boiled is not known")
-                               : reason_of(check, boils && !by_barometer)}};
+  answer.result = {{"bath_celsius", check.bath.celsius},
+                   {"bath_spread_kelvin", check.bath.spread_kelvin},
+                   {"error_kelvin", check.error_kelvin},
+                   {"tolerance_kelvin", probes::k_tolerance_kelvin},
+                   {"verdict", verdict},
+                   {"reason", unknown_place ? reason("place_unknown",
+                                                     say("how high above the sea it was boiled is not known"))
+                                            : reason_of(check, boils && !by_barometer)}};
   return answer;
 }
 

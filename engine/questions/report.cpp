@@ -8,6 +8,7 @@
 #include "engine/request_values.h"
 #include "engine/treated_states.h"
 #include "job/reports/report.h"
+#include "words/language.h"
 
 namespace lastegg {
 namespace {
@@ -33,28 +34,29 @@ Shape request_shape() {
 
 Shape line_shape(std::string meaning) {
   return object(
-      {field("code", text("what is said, for another language")),
-       field("parameters", anything("the values that stand in it")), field("text", text("in English")),
+      {field("code", text("what is said, for programs")),
+       field("parameters", anything("the values that stand in it")), field("text", text("in words")),
        optional("item", text("item it is about")), optional("edge", text("edge it is about")),
        optional("state", text("state it speaks of: a word of the question treated"))},
       std::move(meaning));
 }
 
 Shape answer_shape() {
-  Shape block = object(
-      {field("code", text("summary, found, treated, measured, modelled, not_treated, redo, harm, "
-                          "hidden_spots, damage_before, next_visit, cautions, how_sure")),
-       field("heading", text("in English")), field("lines", list(line_shape("a sentence"), "sentences")),
-       field("rows", list(line_shape("an entry"), "entries of a list"))},
-      "a part of the report");
+  Shape block =
+      object({field("code", text("summary, found, treated, measured, modelled, not_treated, redo, harm, "
+                                 "hidden_spots, damage_before, next_visit, cautions, how_sure")),
+              field("heading", text("in words")), field("lines", list(line_shape("a sentence"), "sentences")),
+              field("rows", list(line_shape("an entry"), "entries of a list"))},
+             "a part of the report");
   Shape item = object(
       {field("id", text("its subject")), field("title", text("its name")), field("room", text("its room")),
        field("furniture", anything("request of furniture, for its drawing")),
        field("states", table(text("state"), "state of each edge")), field("counts", treated_counts_shape())},
       "an item to draw");
   return object(
-      {field("title", line_shape("title of the document")), field("language", text("of its text")),
-       field("on", date("day").or_null()), field("blocks", list(std::move(block), "in reading order")),
+      {field("title", line_shape("title of the document")),
+       field("language", text("of its text: en, en-GB or es")), field("on", date("day").or_null()),
+       field("blocks", list(std::move(block), "in reading order")),
        field("items", list(std::move(item), "what to draw beside them")),
        field("counts", treated_counts_shape()),
        field("basis",
@@ -104,7 +106,7 @@ Result<Answer> solve(const Json& request) {
                                   .treated = treated,
                                   .follow_up = follow_up != nullptr ? *follow_up : none,
                                   .has_contradictions = conflicts != nullptr && !conflicts->empty()});
-  out["language"] = "en";
+  out["language"] = language_in_force() == Language::american ? "en" : tag_of(language_in_force());
   out["on"] = has(request, "on") ? request.at("on") : Json(nullptr);
   out["items"] = Json::array();
   for (const Json& item : treated["items"]) {

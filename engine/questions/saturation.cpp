@@ -7,6 +7,7 @@
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
 #include "physics/water/water.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -127,8 +128,8 @@ Result<Answer> solve(const Json& request) {
   if (has(request, "elevation_metres")) {
     answer.warnings.push_back(
         {"standard_atmosphere",
-         "the pressure is that of the standard atmosphere; weather moves the boiling point by about "
-         "1 C either way, and a barometer at the place is better"});
+         say("the pressure is that of the standard atmosphere; weather moves the boiling point by about "
+             "1 C either way, and a barometer at the place is better")});
   }
   return answer;
 }

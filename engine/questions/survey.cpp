@@ -9,6 +9,7 @@
 #include "engine/survey_request.h"
 #include "engine/survey_words.h"
 #include "job/survey/hazards.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -109,8 +110,8 @@ Json cautions_of(const Json& request) {
           {"settled",
            hazard.settled(risk.at("settled").get<bool>(), text_if(risk, "settled_by").value_or(""))},
           {"settled_by", hazard.settled_by},
-          {"text", hazard.text},
-          {"who_decides", hazard.who_decides},
+          {"text", in_language(hazard.text)},
+          {"who_decides", in_language(hazard.who_decides)},
           {"source", hazard.locator.empty() ? hazard.source : hazard.source + ": " + hazard.locator},
           {"quality", hazard.quality}};
       for (const char* key : {"room", "item"})
@@ -127,27 +128,27 @@ std::vector<Warning> warnings_of(const SurveyRequest& asked, const survey::Outco
   std::vector<Warning> warnings;
   if (!asked.survey.items.empty() && !asked.has_bed)
     warnings.push_back(
-        {"no_bed", "No bed is listed. Most bugs sit on beds: list every place where somebody sleeps."});
+        {"no_bed", say("No bed is listed. Most bugs sit on beds: list every place where somebody sleeps.")});
   if (outcome.home.level == survey::Level::confirmed)
     warnings.push_back(
         {"neighbors",
-         "Of the apartments beside, above and below an infested one about half had bed bugs too "
-         "(53 %, Wang and others 2010): ask for a look at them."});
+         say("Of the apartments beside, above and below an infested one about half had bed bugs too "
+             "(53 %, Wang and others 2010): ask for a look at them.")});
   if (outcome.home.level == survey::Level::probable && !before_known)
     warnings.push_back(
         {"treated_before",
-         "Nobody said whether anything was tried before. After a treatment skins and spots alone "
-         "are old evidence."});
+         say("Nobody said whether anything was tried before. After a treatment skins and spots alone "
+             "are old evidence.")});
   for (const survey::ItemJudged& item : outcome.items) {
     if (item.why != survey::Why::unsure) continue;
     warnings.push_back(
-        {"identify", "Something was found that is not surely a bed bug: identify it before treating."});
+        {"identify", say("Something was found that is not surely a bed bug: identify it before treating.")});
     break;
   }
   warnings.push_back(
       {"one_trial",
-       "Where bugs sit before anything is seen comes from one trial of thirteen homes; how much a "
-       "look finds is mostly an estimate. None seen never means that there are none."});
+       say("Where bugs sit before anything is seen comes from one trial of thirteen homes; how much a "
+           "look finds is mostly an estimate. None seen never means that there are none.")});
   return warnings;
 }
 

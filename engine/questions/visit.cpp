@@ -9,6 +9,7 @@
 #include "engine/request_values.h"
 #include "engine/visit_answers.h"
 #include "engine/visit_request.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -83,7 +84,7 @@ Shape answer_shape() {
 }
 
 std::string people_words(int crew) {
-  return crew == 1 ? "one person" : fmt::format("{} people", crew);
+  return crew == 1 ? say("one person") : say("{} people", crew);
 }
 
 Result<Timed> timed(const visits::Visit& visit, visits::Spread spread) {
@@ -96,57 +97,58 @@ Result<Timed> timed(const visits::Visit& visit, visits::Spread spread) {
 
 std::string words_of(const visits::TaskNote& note) {
   const std::string& on = note.subject;
-  const std::map<std::string, std::string> words = {{"arrive", "arrive, look round"},
-                                                    {"start_check", "check hose and seals"},
-                                                    {"heat_up", "steamer heats up"},
-                                                    {"strip", "strip the bed, bag it: " + on},
-                                                    {"carry_load", "carry and start: " + on},
-                                                    {"load", "in the drum: " + on},
-                                                    {"fold_load", "into clean bags: " + on},
-                                                    {"vacuum", "vacuum: " + on},
-                                                    {"dismantle", "take apart: " + on},
-                                                    {"steam", "steam: " + on},
-                                                    {"turn", "turn with two: " + on},
-                                                    {"open_cover", "open the dust cover: " + on},
-                                                    {"steam_hidden", "steam the underside: " + on},
-                                                    {"chamber_setting", "set up tent and sensors: " + on},
-                                                    {"hold", "hold hot: " + on},
-                                                    {"chamber_clearing", "take the tent down: " + on},
-                                                    {"bag", "bag for the freezer: " + on},
-                                                    {"discard", "wrap, mark, carry out: " + on},
-                                                    {"dry", "dries: " + on},
-                                                    {"encase", "cover goes on: " + on},
-                                                    {"isolate", "legs into traps: " + on},
-                                                    {"put_back", "put the bed back: " + on},
-                                                    {"hand_over", "hand over"}};
+  const std::map<std::string, std::string> words = {
+      {"arrive", say("arrive, look round")},
+      {"start_check", say("check hose and seals")},
+      {"heat_up", say("steamer heats up")},
+      {"strip", say("strip the bed, bag it: {}", on)},
+      {"carry_load", say("carry and start: {}", on)},
+      {"load", say("in the drum: {}", on)},
+      {"fold_load", say("into clean bags: {}", on)},
+      {"vacuum", say("vacuum: {}", on)},
+      {"dismantle", say("take apart: {}", on)},
+      {"steam", say("steam: {}", on)},
+      {"turn", say("turn with two: {}", on)},
+      {"open_cover", say("open the dust cover: {}", on)},
+      {"steam_hidden", say("steam the underside: {}", on)},
+      {"chamber_setting", say("set up tent and sensors: {}", on)},
+      {"hold", say("hold hot: {}", on)},
+      {"chamber_clearing", say("take the tent down: {}", on)},
+      {"bag", say("bag for the freezer: {}", on)},
+      {"discard", say("wrap, mark, carry out: {}", on)},
+      {"dry", say("dries: {}", on)},
+      {"encase", say("cover goes on: {}", on)},
+      {"isolate", say("legs into traps: {}", on)},
+      {"put_back", say("put the bed back: {}", on)},
+      {"hand_over", say("hand over")}};
   const auto found = words.find(note.kind);
   return found == words.end() ? note.kind : found->second;
 }
 
 std::string left_words(const visits::LeftOut& left, const std::string& title) {
   const std::map<std::string, std::string> words = {
-      {"no_second_person", "takes two people and one is there: never alone"},
-      {"no_consent", "the client has not agreed to it"},
-      {"no_circuit", "no circuit carries it"},
-      {"other_visit", "a hot room is a visit of its own"},
-      {"no_method", "no method is chosen"},
-      {"no_machine", "there is no steamer"},
-      {"no_vacuum", "there is no vacuum cleaner"},
-      {"no_dryer", "there is no dryer"}};
-  const std::map<std::string, std::string> tasks = {{"turn", "turning"},
-                                                    {"open_cover", "opening the dust cover"},
-                                                    {"dismantle", "taking apart"},
-                                                    {"steam", "steaming"},
-                                                    {"steam_hidden", "steaming the underside"},
-                                                    {"hot_room", "the hot room"},
-                                                    {"treat", "treating"},
-                                                    {"load", "laundry"},
-                                                    {"hold", "the tent"},
-                                                    {"discard", "carrying it out"},
-                                                    {"vacuum", "vacuuming"}};
+      {"no_second_person", say("takes two people and one is there: never alone")},
+      {"no_consent", say("the client has not agreed to it")},
+      {"no_circuit", say("no circuit carries it")},
+      {"other_visit", say("a hot room is a visit of its own")},
+      {"no_method", say("no method is chosen")},
+      {"no_machine", say("there is no steamer")},
+      {"no_vacuum", say("there is no vacuum cleaner")},
+      {"no_dryer", say("there is no dryer")}};
+  const std::map<std::string, std::string> tasks = {{"turn", say("turning")},
+                                                    {"open_cover", say("opening the dust cover")},
+                                                    {"dismantle", say("taking apart")},
+                                                    {"steam", say("steaming")},
+                                                    {"steam_hidden", say("steaming the underside")},
+                                                    {"hot_room", say("the hot room")},
+                                                    {"treat", say("treating")},
+                                                    {"load", say("laundry")},
+                                                    {"hold", say("the tent")},
+                                                    {"discard", say("carrying it out")},
+                                                    {"vacuum", say("vacuuming")}};
   const auto task = tasks.find(left.what), why = words.find(left.code);
-  return fmt::format("{}: {} is left out; {}.", title, task == tasks.end() ? left.what : task->second,
-                     why == words.end() ? left.code : why->second);
+  return say("{}: {} is left out; {}.", title, task == tasks.end() ? left.what : task->second,
+             why == words.end() ? left.code : why->second);
 }
 
 void add_tasks(const visits::Visit& visit, const Timed& found, Json& out) {
@@ -210,21 +212,19 @@ Json water_of(const VisitRequest& asked, const Timed& found) {
   }
   const Json& boiler = asked.boiler.answer;
   if (boiler.is_null())
-    return {
-        {"steam_minutes", asked.steam_minutes},
-        {"refills", nullptr},
-        {"water_kilograms", nullptr},
-        {"waiting_minutes", nullptr},
-        {"energy_joules", joules},
-        {"text",
-         "Tank and water of the steamer are not on record: pauses and refills are not in the timetable."}};
+    return {{"steam_minutes", asked.steam_minutes},
+            {"refills", nullptr},
+            {"water_kilograms", nullptr},
+            {"waiting_minutes", nullptr},
+            {"energy_joules", joules},
+            {"text", say("Tank and water of the steamer are not on record: pauses and refills are not in the "
+                         "timetable.")}};
   return {{"steam_minutes", asked.steam_minutes},
           {"refills", boiler.at("refills")},
           {"water_kilograms", boiler.at("water_kilograms")},
           {"waiting_minutes", boiler.at("waiting_minutes")},
           {"energy_joules", joules + number_of(boiler, "energy_joules")},
-          {"text",
-           fmt::format("{:.0f} minutes of steam, {:.1f} kg of water, {} refills, {:.0f} minutes in which the "
+          {"text", say("{:.0f} minutes of steam, {:.1f} kg of water, {} refills, {:.0f} minutes in which the "
                        "boiler gives no steam. Never open a hot boiler.",
                        asked.steam_minutes, number_of(boiler, "water_kilograms"),
                        boiler.at("refills").get<int>(), number_of(boiler, "waiting_minutes"))}};
@@ -254,26 +254,25 @@ Result<Answer> solve(const Json& request) {
   out["load"] = load_answer(asked->visit, *likely);
   out["water"] = water_of(*asked, *likely);
   out["quote"] = quote_answer(request, low->schedule.makespan, minutes, high->schedule.makespan);
-  out["text"] =
-      fmt::format("{} minutes with {}, {} to {} as things go{}.", minutes, people_words(asked->visit.crew),
-                  out["range_minutes"][0].get<int>(), out["range_minutes"][1].get<int>(),
-                  !there_are              ? ""
-                  : minutes <= *there_are ? "; it fits"
-                                          : "; it does not fit into the time there is");
+  out["text"] = say("{} minutes with {}, {} to {} as things go{}.", minutes, people_words(asked->visit.crew),
+                    out["range_minutes"][0].get<int>(), out["range_minutes"][1].get<int>(),
+                    !there_are              ? ""
+                    : minutes <= *there_are ? say("; it fits")
+                                            : say("; it does not fit into the time there is"));
   if (asked->visit.circuits.empty())
     answer.warnings.push_back(
         {"circuits_not_recorded",
-         "no circuit is on record: find breaker and outlets before anything is plugged in"});
+         say("no circuit is on record: find breaker and outlets before anything is plugged in")});
   if (asked->boiler.answer.is_null())
-    answer.warnings.push_back({"boiler_not_known",
-                               "without tank and water of the steamer its pauses and refills "
-                               "are not counted"});
+    answer.warnings.push_back(
+        {"boiler_not_known", say("without tank and water of the steamer its pauses and refills "
+                                 "are not counted")});
   if (asked->visit.crew == 1)
-    answer.warnings.push_back({"works_alone",
-                               "one person alone: somebody knows where and until when; nothing "
-                               "heavy is lifted or turned"});
+    answer.warnings.push_back(
+        {"works_alone", say("one person alone: somebody knows where and until when; nothing "
+                            "heavy is lifted or turned")});
   answer.warnings.push_back(
-      {"judged_minutes", "minutes beside steaming are judgements with ranges, not measured"});
+      {"judged_minutes", say("minutes beside steaming are judgements with ranges, not measured")});
   answer.data_keys = {std::string(visits::k_task_minutes_data_key)};
   return answer;
 }

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "physics/evidence/json.h"
+#include "words/say.h"
 
 namespace lastegg::embedded {
 extern const std::string_view job_edges_data_edge_kinds_json;
@@ -20,12 +21,12 @@ struct FamilyWords {
   std::string_view word, meaning;
 };
 constexpr FamilyWords k_families[] = {
-    {ShapeFamily::flat_stack, "flat_stack", "layers that lie flat one under the other"},
-    {ShapeFamily::fold, "fold", "several cloths one on the other"},
-    {ShapeFamily::cylinder, "cylinder", "a covered cord"},
-    {ShapeFamily::crack, "crack", "a crack or joint between hard parts"},
-    {ShapeFamily::cover_over_void, "void", "a cover with a hollow behind it"},
-    {ShapeFamily::none, "none", "a shape without an honest model"}};
+    {ShapeFamily::flat_stack, "flat_stack", to_say("layers that lie flat one under the other")},
+    {ShapeFamily::fold, "fold", to_say("several cloths one on the other")},
+    {ShapeFamily::cylinder, "cylinder", to_say("a covered cord")},
+    {ShapeFamily::crack, "crack", to_say("a crack or joint between hard parts")},
+    {ShapeFamily::cover_over_void, "void", to_say("a cover with a hollow behind it")},
+    {ShapeFamily::none, "none", to_say("a shape without an honest model")}};
 
 std::string text_in(const json& entry, const char* key) {
   const auto found = entry.find(key);
@@ -124,8 +125,8 @@ Result<EdgeKind> find_edge_kind(std::string_view key) {
   const auto& kinds = edge_kinds();
   const auto kind = std::find_if(kinds.begin(), kinds.end(), [&](const EdgeKind& k) { return k.key == key; });
   if (kind != kinds.end()) return *kind;
-  return refuse({ErrorKind::not_found, fmt::format("there is no edge kind \"{}\"", key), "/kind",
-                 std::string(key), "", ""});
+  return refuse(
+      {ErrorKind::not_found, say("there is no edge kind \"{}\"", key), "/kind", std::string(key), "", ""});
 }
 
 }  // namespace lastegg

@@ -6,6 +6,7 @@
 
 #include "physics/materials/materials.h"
 #include "treatments/steam/material_layer.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -91,9 +92,9 @@ Result<steam::ShapedPlace> place_of(const EdgeKind& kind, const std::string& cov
       break;
   }
   return refuse({ErrorKind::out_of_domain,
-                 fmt::format("no pace: {}. Its shape has no honest model: treat it by the practice of the "
-                             "trade, look again, and count it as not proven",
-                             kind.text),
+                 say("no pace: {}. Its shape has no honest model: treat it by the practice of the "
+                     "trade, look again, and count it as not proven",
+                     in_language(kind.text)),
                  "/kind", "shape_not_modelled", "", ""});
 }
 

@@ -7,6 +7,7 @@
 #include "job/furniture/assembly.h"
 #include "job/furniture/catalogue_rows.h"
 #include "job/furniture/dimensions.h"
+#include "words/say.h"
 
 namespace lastegg::furniture {
 namespace {
@@ -21,7 +22,7 @@ bool lists(const List& list, const std::string& key) {
 }
 
 Error misplaced(const Kind& kind, const std::string& key, std::string value) {
-  return bad_input(fmt::format("'{}' does not belong to this kind: {}", key, kind.title), key,
+  return bad_input(say("'{}' does not belong to this kind: {}", key, in_language(kind.title)), key,
                    std::move(value));
 }
 
@@ -39,8 +40,8 @@ std::optional<Error> refusal_of(const Kind& kind, const ItemRequest& request) {
     if (count == kind.counts.end()) return misplaced(kind, key, std::to_string(value));
     if (value >= count->lowest && value <= count->highest) continue;
     Error error =
-        bad_input(fmt::format("'{}' is {}; it goes from {} to {}", key, value, count->lowest, count->highest),
-                  key, std::to_string(value));
+        bad_input(say("'{}' is {}; it goes from {} to {}", key, value, count->lowest, count->highest), key,
+                  std::to_string(value));
     error.limit = std::to_string(value < count->lowest ? count->lowest : count->highest);
     error.unit = key;
     return error;
@@ -62,6 +63,17 @@ std::vector<Kind> all_kinds() {
     kinds.insert(kinds.end(), more.begin(), more.end());
   }
   return kinds;
+}
+
+// Builders put titles together in English; here they are told in the language in force. The catalogues hold
+// each title whole, with its numbers left out, so that no piece of another grammar is glued to the next.
+Result<Item> told(Result<Item> built) {
+  if (!built) return built;
+  built->title = title_in_language(built->title);
+  for (Part& part : built->parts) part.title = title_in_language(part.title);
+  for (Edge& edge : built->edges) edge.title = title_in_language(edge.title);
+  for (Caution& caution : built->cautions) caution.text = in_language(caution.text);
+  return built;
 }
 
 }  // namespace
@@ -90,13 +102,13 @@ Result<Item> build_item(const ItemRequest& request) {
   if (!table) return refuse(table.error());
   const Kind* kind = kind_named(request.kind);
   if (kind == nullptr) {
-    return refuse({ErrorKind::not_found, fmt::format("There is no kind of item '{}'", request.kind), "/item",
+    return refuse({ErrorKind::not_found, say("There is no kind of item '{}'", request.kind), "/item",
                    request.kind, "", ""});
   }
   if (auto refusal = refusal_of(*kind, request)) return refuse(*std::move(refusal));
   Assembly assembly(*table, *kind, request);
   kind->build(assembly);
-  return assembly.finished();
+  return told(assembly.finished());
 }
 
 }  // namespace lastegg::furniture

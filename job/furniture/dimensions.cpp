@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "physics/evidence/json.h"
+#include "words/say.h"
 
 namespace lastegg::embedded {
 extern const std::string_view job_furniture_data_dimensions_json;
@@ -143,7 +144,7 @@ Error unknown_size(const DimensionTable& table, const std::string& size) {
   for (const MattressSize& known : table.mattress_sizes) {
     error.limit += (error.limit.empty() ? "" : ", ") + known.name;
   }
-  error.message = fmt::format("There is no mattress size '{}'; known are {}", size, error.limit);
+  error.message = say("There is no mattress size '{}'; known are {}", size, error.limit);
   return error;
 }
 
@@ -163,7 +164,7 @@ double Measuring::take(std::string_view name, std::string_view key, std::optiona
       given && !require(fmt::format("'{}'", key), key, *given, found->lowest, found->highest);
   const double value = refused ? found->value : given.value_or(found->value);
   if (found->unit == "m") {
-    note({found->name, value, given ? "given in the request" : found->source,
+    note({found->name, value, given ? say("given in the request") : found->source,
           given ? "given" : found->quality});
   }
   return value;
@@ -193,8 +194,8 @@ bool Measuring::require(std::string_view what, std::string_view key, double valu
   error.limit = fmt::format("{:.6g}", low ? lowest : highest);
   error.unit = "m";
   error.where = key.empty() ? "" : fmt::format("/{}", key);
-  error.message = fmt::format("{} is {} m, {} the limit of {} m", what, error.value, low ? "below" : "above",
-                              error.limit);
+  error.message = low ? say("{} is {} m, below the limit of {} m", what, error.value, error.limit)
+                      : say("{} is {} m, above the limit of {} m", what, error.value, error.limit);
   refuse_with(std::move(error));
   return false;
 }

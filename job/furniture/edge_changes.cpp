@@ -6,6 +6,8 @@
 #include <cmath>
 #include <utility>
 
+#include "words/say.h"
+
 namespace lastegg::furniture {
 namespace {
 
@@ -46,7 +48,7 @@ void measure(Edge& edge) {
 std::pair<Edge, Edge> split_at(const Edge& edge, double share) {
   Edge first = edge, second = edge;
   first.id += ".1", second.id += ".2";
-  first.title += ", first piece", second.title += ", second piece";
+  first.title = say("{}, first piece", edge.title), second.title = say("{}, second piece", edge.title);
   if (edge.points.empty()) {
     first.length_metres *= share, second.length_metres *= 1 - share;
     return {first, second};
@@ -75,16 +77,16 @@ Result<void> add(Item& item, const EdgeChange& change, std::size_t index) {
   const bool known =
       std::any_of(item.parts.begin(), item.parts.end(), [&](const Part& one) { return one.name == part; });
   if (!known)
-    return refuse({ErrorKind::not_found, fmt::format("the item has no part \"{}\"", part),
-                   place_of(index, "part"), part, "", ""});
+    return refuse({ErrorKind::not_found, say("the item has no part \"{}\"", part), place_of(index, "part"),
+                   part, "", ""});
   if (change.title.empty())
     return refuse(
-        {ErrorKind::bad_input, "an added edge needs a title", place_of(index, "title"), "", "", ""});
+        {ErrorKind::bad_input, say("an added edge needs a title"), place_of(index, "title"), "", "", ""});
   if (!(change.length_metres > 0))
-    return refuse({ErrorKind::bad_input, "an added edge needs a length", place_of(index, "length_metres"),
-                   fmt::format("{:g}", change.length_metres), "0", "m"});
+    return refuse({ErrorKind::bad_input, say("an added edge needs a length"),
+                   place_of(index, "length_metres"), fmt::format("{:g}", change.length_metres), "0", "m"});
   if (edge_named(item, change.id) != item.edges.end())
-    return refuse({ErrorKind::bad_input, fmt::format("there is an edge \"{}\" already", change.id),
+    return refuse({ErrorKind::bad_input, say("there is an edge \"{}\" already", change.id),
                    place_of(index, "id"), change.id, "", ""});
   Edge edge;
   edge.id = change.id;
@@ -107,7 +109,7 @@ Result<void> add(Item& item, const EdgeChange& change, std::size_t index) {
 Result<void> change_known(Item& item, const EdgeChange& change, std::size_t index) {
   const auto edge = edge_named(item, change.edge);
   if (edge == item.edges.end())
-    return refuse({ErrorKind::not_found, fmt::format("the item has no edge \"{}\"", change.edge),
+    return refuse({ErrorKind::not_found, say("the item has no edge \"{}\"", change.edge),
                    place_of(index, "edge"), change.edge, "", ""});
   if (change.what == What::renamed) {
     if (!change.title.empty()) edge->title = change.title;
@@ -121,8 +123,8 @@ Result<void> change_known(Item& item, const EdgeChange& change, std::size_t inde
   const double shorter = std::min(share, 1 - share) * edge->length_metres;
   if (shorter < k_shortest_piece_metres)
     return refuse({ErrorKind::bad_input,
-                   fmt::format("the split leaves a piece of {:.3g} m; each must have at least {:g} m",
-                               shorter, k_shortest_piece_metres),
+                   say("the split leaves a piece of {:.3g} m; each must have at least {:g} m", shorter,
+                       k_shortest_piece_metres),
                    place_of(index, "at_share"), fmt::format("{:.3g}", shorter),
                    fmt::format("{:g}", k_shortest_piece_metres), "m"});
   auto [first, second] = split_at(*edge, share);

@@ -5,6 +5,7 @@
 #include "job/furniture/builders.h"
 #include "job/furniture/cushions.h"
 #include "job/furniture/pieces.h"
+#include "words/say.h"
 
 namespace lastegg::furniture {
 namespace {
@@ -200,7 +201,7 @@ void add_arm(Assembly& a, const std::string& name, const std::string& title, con
 /// A run must leave room for its seats.
 void require_room(Assembly& a, const Corner& m, std::string_view key, double run, int seats) {
   const double taken = m.depth + m.arm;
-  a.require("The run of a sectional with " + std::to_string(seats) + " seats beside the corner", key, run,
+  a.require(say("The run of a sectional with {} seats beside the corner", seats), key, run,
             taken + seats * a.usual("sofa.least_cushion_width"),
             taken + seats * a.usual("sofa.greatest_cushion_width"));
 }

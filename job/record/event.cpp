@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "job/record/uuid.h"
+#include "words/say.h"
 
 namespace lastegg::record {
 namespace {
@@ -53,31 +54,30 @@ Result<Json> parse_line(std::string_view line) {
   };
   Json value = Json::parse(line.begin(), line.end(), watch, false);
   if (is_deep)
-    return refuse(
-        complaint(fmt::format("the event is nested more than {} levels deep", k_deepest_event_levels), "", "",
-                  std::to_string(k_deepest_event_levels), "levels"));
+    return refuse(complaint(say("the event is nested more than {} levels deep", k_deepest_event_levels), "",
+                            "", std::to_string(k_deepest_event_levels), "levels"));
   if (value.is_discarded())
-    return refuse(complaint("the line is not one JSON object in UTF-8", "", shortened(line)));
+    return refuse(complaint(say("the line is not one JSON object in UTF-8"), "", shortened(line)));
   if (is_repeated)
-    return refuse(complaint(fmt::format("the key \"{}\" is given twice in one object", shortened(repeated)),
-                            "", shortened(repeated)));
+    return refuse(complaint(say("the key \"{}\" is given twice in one object", shortened(repeated)), "",
+                            shortened(repeated)));
   return value;
 }
 
 Result<std::string> text_member(const Json& event, const std::string& key) {
   const auto found = event.find(key);
-  if (found == event.end()) return refuse(complaint(fmt::format("{} is missing", key), "/" + key));
+  if (found == event.end()) return refuse(complaint(say("{} is missing", key), "/" + key));
   if (!found->is_string() || found->get_ref<const std::string&>().empty())
-    return refuse(complaint(fmt::format("{} must be a text that is not empty", key), "/" + key));
+    return refuse(complaint(say("{} must be a text that is not empty", key), "/" + key));
   return found->get_ref<const std::string&>();
 }
 
 Result<std::string> uuid_member(const Json& event, const std::string& key) {
   Result<std::string> text = text_member(event, key);
   if (text && !is_uuid(*text))
-    return refuse(complaint(
-        fmt::format("{} is \"{}\"; it must be a UUID in lower case, with hyphens", key, shortened(*text)),
-        "/" + key, shortened(*text)));
+    return refuse(
+        complaint(say("{} is \"{}\"; it must be a UUID in lower case, with hyphens", key, shortened(*text)),
+                  "/" + key, shortened(*text)));
   return text;
 }
 
@@ -85,12 +85,13 @@ Result<std::string> uuid_member(const Json& event, const std::string& key) {
 
 Result<Event> parse_event(std::string_view line) {
   if (line.size() > k_longest_event_bytes)
-    return refuse(complaint(fmt::format("the event is {} bytes long; it must be at most {} bytes",
-                                        line.size(), k_longest_event_bytes),
-                            "", std::to_string(line.size()), std::to_string(k_longest_event_bytes), "bytes"));
+    return refuse(complaint(
+        say("the event is {} bytes long; it must be at most {} bytes", line.size(), k_longest_event_bytes),
+        "", std::to_string(line.size()), std::to_string(k_longest_event_bytes), "bytes"));
   if (line.empty() || line.front() != '{' || line.back() != '}' ||
       line.find_first_of("\r\n") != std::string_view::npos)
-    return refuse(complaint("an event is one line that begins with { and ends with }", "", shortened(line)));
+    return refuse(complaint(in_language("an event is one line that begins with { and ends with }"), "",
+                            shortened(line)));
   const Result<Json> parsed = parse_line(line);
   if (!parsed) return refuse(parsed.error());
 
@@ -117,7 +118,8 @@ Result<Event> parse_event(std::string_view line) {
   }
   const auto data = parsed->find("data");
   if (data == parsed->end() || !data->is_object())
-    return refuse(complaint(data == parsed->end() ? "data is missing" : "data must be an object", "/data"));
+    return refuse(
+        complaint(data == parsed->end() ? say("data is missing") : say("data must be an object"), "/data"));
   event.data = *data;
   return event;
 }

@@ -6,6 +6,7 @@
 
 #include "job/record/kinds.h"
 #include "job/record/uuid.h"
+#include "words/say.h"
 
 namespace lastegg::record {
 namespace {
@@ -27,7 +28,7 @@ Error complaint(std::string message, const std::string& where, std::string value
 }
 
 Error wrong_type(const DataField& field, const std::string& where, std::string_view wanted) {
-  return complaint(fmt::format("{} must be {}", field.key, wanted), where);
+  return complaint(say("{} must be {}", field.key, wanted), where);
 }
 
 bool is_date(const std::string& text) {
@@ -54,12 +55,12 @@ std::optional<Error> range_fault(const DataField& field, double value, const std
   };
   const auto outside = [&](std::string_view relation, double limit) {
     return complaint(
-        fmt::format("{} is {}; it must be {} {}", field.key, with_unit(value), relation, with_unit(limit)),
-        where, fmt::format("{:g}", value), fmt::format("{:g}", limit), std::string(sign));
+        say("{} is {}; it must be {} {}", field.key, with_unit(value), relation, with_unit(limit)), where,
+        fmt::format("{:g}", value), fmt::format("{:g}", limit), std::string(sign));
   };
-  if (field.least_excluded && value <= field.least) return outside("above", field.least);
-  if (value < field.least) return outside("at least", field.least);
-  if (value > field.most) return outside("at most", field.most);
+  if (field.least_excluded && value <= field.least) return outside(say("above"), field.least);
+  if (value < field.least) return outside(say("at least"), field.least);
+  if (value > field.most) return outside(say("at most"), field.most);
   return std::nullopt;
 }
 
@@ -72,9 +73,8 @@ std::optional<Error> layers_fault(const DataField& field, const Json& value, con
     return range_fault(count, value.get<double>(), where);
   }
   if (!value.is_array() || value.empty() || value.size() > k_most_layers)
-    return wrong_type(
-        field, where,
-        fmt::format("a whole number from 1 to {0}, or a list of 1 to {0} layers", k_most_layers));
+    return wrong_type(field, where,
+                      say("a whole number from 1 to {0}, or a list of 1 to {0} layers", k_most_layers));
   return std::nullopt;
 }
 
@@ -83,19 +83,17 @@ std::optional<Error> fields_fault(const std::vector<DataField>& fields, const Js
 
 std::optional<Error> word_fault(const DataField& field, const Json& value, const std::string& where) {
   const std::string list = fmt::format("{}", fmt::join(field.words, ", "));
-  if (!value.is_string()) return wrong_type(field, where, "one of " + list);
+  if (!value.is_string()) return wrong_type(field, where, say("one of {}", list));
   const std::string& given = value.get_ref<const std::string&>();
   if (std::find(field.words.begin(), field.words.end(), given) != field.words.end()) return std::nullopt;
-  return complaint(fmt::format("{} is \"{}\"; it must be one of {}", field.key, given, list), where, given,
-                   list);
+  return complaint(say("{} is \"{}\"; it must be one of {}", field.key, given, list), where, given, list);
 }
 
 std::optional<Error> list_fault(const DataField& field, const Json& value, const std::string& where) {
-  if (!value.is_array()) return wrong_type(field, where, "a list");
+  if (!value.is_array()) return wrong_type(field, where, say("a list"));
   for (std::size_t i = 0; i < value.size(); ++i) {
     const std::string place = fmt::format("{}/{}", where, i);
-    if (!value[i].is_object())
-      return complaint(fmt::format("an entry of {} must be an object", field.key), place);
+    if (!value[i].is_object()) return complaint(say("an entry of {} must be an object", field.key), place);
     if (std::optional<Error> fault = fields_fault(field.fields, value[i], place)) return fault;
   }
   return std::nullopt;
@@ -104,31 +102,31 @@ std::optional<Error> list_fault(const DataField& field, const Json& value, const
 std::optional<Error> value_fault(const DataField& field, const Json& value, const std::string& where) {
   switch (field.type) {
     case Type::text:
-      if (!value.is_string()) return wrong_type(field, where, "a text");
+      if (!value.is_string()) return wrong_type(field, where, say("a text"));
       return std::nullopt;
     case Type::id:
       if (!value.is_string() || !is_uuid(value.get_ref<const std::string&>()))
-        return wrong_type(field, where, "a UUID in lower case, with hyphens");
+        return wrong_type(field, where, say("a UUID in lower case, with hyphens"));
       return std::nullopt;
     case Type::date:
       if (!value.is_string() || !is_date(value.get_ref<const std::string&>()))
-        return wrong_type(field, where, "a day of the calendar, such as 2026-03-02");
+        return wrong_type(field, where, say("a day of the calendar, such as 2026-03-02"));
       return std::nullopt;
     case Type::number:
-      if (!value.is_number()) return wrong_type(field, where, "a number");
+      if (!value.is_number()) return wrong_type(field, where, say("a number"));
       return range_fault(field, value.get<double>(), where);
     case Type::integer:
-      if (!value.is_number_integer()) return wrong_type(field, where, "a whole number");
+      if (!value.is_number_integer()) return wrong_type(field, where, say("a whole number"));
       return range_fault(field, value.get<double>(), where);
     case Type::flag:
-      if (!value.is_boolean()) return wrong_type(field, where, "true or false");
+      if (!value.is_boolean()) return wrong_type(field, where, say("true or false"));
       return std::nullopt;
     case Type::word:
       return word_fault(field, value, where);
     case Type::layers:
       return layers_fault(field, value, where);
     case Type::object:
-      if (!value.is_object()) return wrong_type(field, where, "an object");
+      if (!value.is_object()) return wrong_type(field, where, say("an object"));
       return fields_fault(field.fields, value, where);
     case Type::list:
       return list_fault(field, value, where);
@@ -143,7 +141,7 @@ std::optional<Error> fields_fault(const std::vector<DataField>& fields, const Js
     const std::string place = where + "/" + key;
     const auto found = data.find(key);
     if (found == data.end() || found->is_null()) {
-      if (field.is_required) return complaint(fmt::format("{} is missing", key), place);
+      if (field.is_required) return complaint(say("{} is missing", key), place);
       continue;
     }
     if (std::optional<Error> fault = value_fault(field, *found, place)) return fault;
@@ -165,8 +163,8 @@ std::optional<Error> fault_of(const KindRule& rule, const Json& data) {
     return std::nullopt;
   std::string groups;
   for (const auto& group : rule.any_of)
-    groups += (groups.empty() ? "" : ", or ") + fmt::format("{}", fmt::join(group, " and "));
-  return complaint("one of these must be given: " + groups, "/data");
+    groups += (groups.empty() ? "" : say(", or ")) + fmt::format("{}", fmt::join(group, say(" and ")));
+  return complaint(say("one of these must be given: {}", groups), "/data");
 }
 
 }  // namespace lastegg::record

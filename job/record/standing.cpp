@@ -7,6 +7,7 @@
 #include <unordered_map>
 
 #include "job/record/kinds.h"
+#include "words/say.h"
 
 namespace lastegg::record {
 namespace {
@@ -68,10 +69,10 @@ class Judge {
     }
     for (Node& node : nodes_) {
       if (node.shares_id)
-        node.fault = complaint(
-            "another event has the same id and other bytes; neither counts until a correction "
-            "names this id",
-            "/id", node.event->id);
+        node.fault =
+            complaint(say("another event has the same id and other bytes; neither counts until a correction "
+                          "names this id"),
+                      "/id", node.event->id);
     }
   }
 
@@ -83,10 +84,11 @@ class Judge {
       if (found == by_id_.end()) continue;
       const Event& target = *nodes_[found->second].event;
       if (!nodes_[found->second].shares_id && target.subject != node.event->subject) {
-        node.fault = complaint("corrects an event about another subject", "/corrects", *node.event->corrects);
+        node.fault =
+            complaint(say("corrects an event about another subject"), "/corrects", *node.event->corrects);
       } else if (!nodes_[found->second].shares_id && family_of(target.kind) != family_of(node.event->kind)) {
-        node.fault = complaint(fmt::format("is a {} and corrects a {}", node.event->kind, target.kind),
-                               "/corrects", *node.event->corrects);
+        node.fault = complaint(say("is a {} and corrects a {}", node.event->kind, target.kind), "/corrects",
+                               *node.event->corrects);
       } else {
         node.target = found->second;
       }
@@ -107,7 +109,7 @@ class Judge {
         do {
           Node& node = nodes_[member];
           member = node.target;
-          node.fault = complaint("corrections form a circle", "/corrects", *node.event->corrects);
+          node.fault = complaint(say("corrections form a circle"), "/corrects", *node.event->corrects);
           node.target = k_none;
         } while (member != at);
       }

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "words/say.h"
+
 namespace lastegg::reports {
 
 Json report_document(const ReportInput& input) {
@@ -9,7 +11,7 @@ Json report_document(const ReportInput& input) {
   const Json job = input.state.contains("job") ? input.state.at("job") : Json();
   const std::string title = text_in(job, "title");
   out["title"] = line("report_title", {{"job", title}},
-                      title.empty() ? "Treatment report" : fmt::format("Treatment report: {}", title));
+                      title.empty() ? say("Treatment report") : say("Treatment report: {}", title));
   out["blocks"] = Json::array();
   for (Json (*const block)(const ReportInput&) :
        {summary_block, found_block, treated_block, measured_block, modelled_block, not_treated_block,

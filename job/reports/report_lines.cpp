@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "words/say.h"
+
 namespace lastegg::reports {
 
 Json line(std::string code, Json parameters, std::string text) {
@@ -43,7 +45,7 @@ double number_in(const Json& one, const char* key, double without) {
   return found != one.end() && found->is_number() ? found->get<double>() : without;
 }
 
-std::string counted(long count, const char* one, const char* many) {
+std::string counted(long count, const std::string& one, const std::string& many) {
   return fmt::format("{} {}", count, count == 1 ? one : many);
 }
 
@@ -75,7 +77,7 @@ std::string Names::place(const Json& entity, const Json& state) const {
   for (const Json& room : list_in(state, "rooms")) {
     if (text_in(room, "id") == text_in(entity, "room")) return text_in(room, "title");
   }
-  return "The home";
+  return say("The home");
 }
 
 }  // namespace lastegg::reports

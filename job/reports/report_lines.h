@@ -32,7 +32,7 @@ bool is_true(const Json& one, const char* key);
 double number_in(const Json& one, const char* key, double without = 0);
 
 /// "1 edge", "4 edges"
-std::string counted(long count, const char* one, const char* many);
+std::string counted(long count, const std::string& one, const std::string& many);
 
 /// Minutes and seconds for people: "40 s", "21 min".
 std::string time_words(double seconds);

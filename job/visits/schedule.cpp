@@ -8,6 +8,8 @@
 #include <numeric>
 #include <utility>
 
+#include "words/say.h"
+
 namespace lastegg::visits {
 namespace {
 
@@ -264,27 +266,27 @@ Result<void> check(const Project& project) {
     const Task& task = project.tasks[i];
     const std::string where = fmt::format("/tasks/{}", i);
     if (task.minutes < 0 || task.minutes > 100000)
-      return refuse({ErrorKind::bad_input, "a task takes 0 to 100000 minutes", where + "/minutes",
+      return refuse({ErrorKind::bad_input, say("a task takes 0 to 100000 minutes"), where + "/minutes",
                      std::to_string(task.minutes), "100000", "min"});
     for (const std::size_t before : task.after)
       if (before >= project.tasks.size() || project.tasks[before].tail)
-        return refuse({ErrorKind::bad_input, "it waits for a task that there is not, or for a tail",
+        return refuse({ErrorKind::bad_input, say("it waits for a task that there is not, or for a tail"),
                        where + "/after", std::to_string(before), "", ""});
     for (const Need& need : task.needs) {
       if (need.resource >= project.resources.size())
-        return refuse({ErrorKind::bad_input, "it needs what there is not", where + "/needs",
+        return refuse({ErrorKind::bad_input, say("it needs what there is not"), where + "/needs",
                        std::to_string(need.resource), "", ""});
       const Resource& resource = project.resources[need.resource];
       if (need.amount > resource.capacity + k_capacity_tolerance)
-        return refuse({ErrorKind::bad_input,
-                       fmt::format("a task needs {:g} of {} and there are {:g}", need.amount, resource.name,
-                                   resource.capacity),
-                       where + "/needs", fmt::format("{:g}", need.amount),
-                       fmt::format("{:g}", resource.capacity), ""});
+        return refuse(
+            {ErrorKind::bad_input,
+             say("a task needs {:g} of {} and there are {:g}", need.amount, resource.name, resource.capacity),
+             where + "/needs", fmt::format("{:g}", need.amount), fmt::format("{:g}", resource.capacity), ""});
     }
   }
   if (topological(project).size() < project.tasks.size())
-    return refuse({ErrorKind::bad_input, "the tasks wait for each other in a circle", "/tasks", "", "", ""});
+    return refuse(
+        {ErrorKind::bad_input, say("the tasks wait for each other in a circle"), "/tasks", "", "", ""});
   return {};
 }
 

@@ -11,6 +11,7 @@
 
 #include "physics/conduction/grid.h"
 #include "physics/numerics/tridiagonal.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -34,12 +35,13 @@ constexpr double k_flux_weight =
 
 Error bad(const std::string& where, const std::string& what, double value, const std::string& limit,
           const char* unit) {
-  return {ErrorKind::bad_input,
-          fmt::format("{} of {:.6g}{}{} must be {}.", what, value, *unit == '\0' ? "" : " ", unit, limit),
-          where,
-          fmt::format("{:.9g}", value),
-          limit,
-          unit};
+  return {
+      ErrorKind::bad_input,
+      say("{} of {:.6g}{}{} must be {}.", in_language(what), value, *unit == '\0' ? "" : " ", unit, limit),
+      where,
+      fmt::format("{:.9g}", value),
+      limit,
+      unit};
 }
 
 bool is_positive(double value) {
@@ -48,31 +50,33 @@ bool is_positive(double value) {
 
 std::optional<Error> check_layers(const std::vector<ConductionLayer>& layers) {
   if (layers.empty() || layers.size() > k_most_layers)
-    return bad("/layers", "A number of layers", static_cast<double>(layers.size()),
-               fmt::format("from 1 to {}", k_most_layers), "");
+    return bad("/layers", to_say("A number of layers"), static_cast<double>(layers.size()),
+               say("from 1 to {}", k_most_layers), "");
   for (std::size_t i = 0; i < layers.size(); ++i) {
     const std::string where = fmt::format("/layers/{}", i);
     const ConductionLayer& layer = layers[i];
     if (!is_positive(layer.thickness.si()))
-      return bad(where + "/thickness", "A thickness", layer.thickness.si(), "above 0", "m");
+      return bad(where + "/thickness", to_say("A thickness"), layer.thickness.si(), say("above 0"), "m");
     if (!is_positive(layer.conductivity.si()))
-      return bad(where + "/conductivity", "A conductivity", layer.conductivity.si(), "above 0", "W/(m K)");
+      return bad(where + "/conductivity", to_say("A conductivity"), layer.conductivity.si(), say("above 0"),
+                 "W/(m K)");
     if (!is_positive(layer.heat_capacity.si()))
-      return bad(where + "/heat_capacity", "A heat capacity", layer.heat_capacity.si(), "above 0",
-                 "J/(m3 K)");
+      return bad(where + "/heat_capacity", to_say("A heat capacity"), layer.heat_capacity.si(),
+                 say("above 0"), "J/(m3 K)");
     if (!std::isfinite(layer.start.kelvin()))
-      return bad(where + "/start", "A start temperature", layer.start.kelvin(), "finite", "K");
+      return bad(where + "/start", to_say("A start temperature"), layer.start.kelvin(), say("finite"), "K");
   }
   return std::nullopt;
 }
 
 std::optional<Error> check_boundary(const Boundary& boundary, const std::string& where) {
   if (boundary.kind == Boundary::Kind::convective && !is_positive(boundary.film.si()))
-    return bad(where + "/film", "A film coefficient", boundary.film.si(), "above 0", "W/(m2 K)");
+    return bad(where + "/film", to_say("A film coefficient"), boundary.film.si(), say("above 0"), "W/(m2 K)");
   if (!std::isfinite(boundary.heat.si()))
-    return bad(where + "/flux", "A flux", boundary.heat.si(), "finite", "W/m2");
+    return bad(where + "/flux", to_say("A flux"), boundary.heat.si(), say("finite"), "W/m2");
   if (!std::isfinite(boundary.temperature.kelvin()))
-    return bad(where + "/temperature", "A temperature", boundary.temperature.kelvin(), "finite", "K");
+    return bad(where + "/temperature", to_say("A temperature"), boundary.temperature.kelvin(), say("finite"),
+               "K");
   return std::nullopt;
 }
 
@@ -84,12 +88,12 @@ std::optional<Error> check(const ConductionProblem& problem, double total) {
     const double depth = problem.depths[i].si();
     // The sum of the thicknesses is rounded: the back face may be asked for as the user adds it up.
     if (!(depth >= 0.0 && depth <= total * (1.0 + 1e-12)))
-      return bad(fmt::format("/depths/{}", i), "A depth", depth, fmt::format("from 0 to {:.9g}", total), "m");
+      return bad(fmt::format("/depths/{}", i), to_say("A depth"), depth, say("from 0 to {:.9g}", total), "m");
   }
   for (std::size_t i = 0; i < problem.times.size(); ++i) {
     const double time = problem.times[i].si();
     if (!(time >= 0.0 && std::isfinite(time)))
-      return bad(fmt::format("/times/{}", i), "A time", time, "0 or more", "s");
+      return bad(fmt::format("/times/{}", i), to_say("A time"), time, say("0 or more"), "s");
   }
   return std::nullopt;
 }

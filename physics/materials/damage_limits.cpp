@@ -4,6 +4,7 @@
 #include <array>
 
 #include "physics/materials/materials.h"
+#include "words/say.h"
 
 namespace lastegg::embedded {
 extern const std::string_view physics_materials_data_damage_limits_json;
@@ -157,8 +158,8 @@ Result<DamageLimit> find_damage_limit(std::string_view key) {
       similar += (similar.empty() ? "" : ", ") + limit.key;
   }
   return refuse({ErrorKind::not_found,
-                 fmt::format("there is no finish \"{}\"{}", key.substr(0, 80),
-                             similar.empty() ? std::string() : "; there are " + similar),
+                 similar.empty() ? say("there is no finish \"{}\"", key.substr(0, 80))
+                                 : say("there is no finish \"{}\"; there are {}", key.substr(0, 80), similar),
                  "", std::string(key.substr(0, 80)), "", ""});
 }
 
@@ -175,7 +176,7 @@ Result<Covering> find_covering(std::string_view word) {
     known += (known.empty() ? "" : ", ") + covering.word;
   }
   return refuse({ErrorKind::not_found,
-                 fmt::format("there is no covering \"{}\"; there are {}", word.substr(0, 80), known), "",
+                 say("there is no covering \"{}\"; there are {}", word.substr(0, 80), known), "",
                  std::string(word.substr(0, 80)), "", ""});
 }
 

@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "words/say.h"
+
 namespace lastegg::embedded {
 extern const std::string_view physics_materials_data_materials_json;
 }
@@ -131,8 +133,9 @@ Result<Material> find_material(std::string_view key) {
       similar += (similar.empty() ? "" : ", ") + material.key;
   }
   return refuse({ErrorKind::not_found,
-                 fmt::format("there is no material \"{}\"{}", key.substr(0, 80),
-                             similar.empty() ? std::string() : "; there are " + similar),
+                 similar.empty()
+                     ? say("there is no material \"{}\"", key.substr(0, 80))
+                     : say("there is no material \"{}\"; there are {}", key.substr(0, 80), similar),
                  "", std::string(key.substr(0, 80)), "", ""});
 }
 
@@ -144,12 +147,11 @@ Result<double> wood_conductivity_watts_per_metre_kelvin(double specific_gravity,
   if (!data()) return refuse(data().error());
   if (!(specific_gravity >= 0.1 && specific_gravity <= 1.2)) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("specific gravity {:g} lies outside 0.1 to 1.2", specific_gravity), "",
+                   say("specific gravity {:g} lies outside 0.1 to 1.2", specific_gravity), "",
                    fmt::format("{:g}", specific_gravity), specific_gravity < 0.1 ? "0.1" : "1.2", ""});
   }
   if (!(moisture_percent >= 0 && moisture_percent <= 25)) {
-    return refuse({ErrorKind::bad_input,
-                   fmt::format("moisture {:g} % lies outside 0 to 25 %", moisture_percent), "",
+    return refuse({ErrorKind::bad_input, say("moisture {:g} % lies outside 0 to 25 %", moisture_percent), "",
                    fmt::format("{:g}", moisture_percent), moisture_percent < 0 ? "0" : "25", "%"});
   }
   const auto& [a, b, c] = data()->wood;

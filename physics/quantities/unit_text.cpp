@@ -7,6 +7,7 @@
 #include <cstdlib>
 
 #include "physics/quantities/unit_symbols.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -42,8 +43,7 @@ std::string listed(const std::vector<std::string>& words) {
 Refusal refusal(std::string_view text, Unit unit, const std::string& reason) {
   Error error;
   error.kind = ErrorKind::bad_input;
-  error.message =
-      fmt::format("{} {}; accepted here: {}.", quoted(text), reason, listed(accepted_spellings(unit)));
+  error.message = say("{} {}; accepted here: {}.", quoted(text), reason, listed(accepted_spellings(unit)));
   error.value = std::string(text);
   error.unit = std::string(unit_sign(unit));
   return refuse(std::move(error));
@@ -228,10 +228,9 @@ Result<UnitReading> read_unit(Scanner& scanner, std::string_view text, Unit unit
       continue;
     }
     if (c == ',')
-      return refusal(text, unit, "has a comma; write a decimal point (25.4) and no thousands mark");
+      return refusal(text, unit, say("has a comma; write a decimal point (25.4) and no thousands mark"));
     const std::string spelling = read_spelling(scanner);
-    if (spelling.empty())
-      return refusal(text, unit, fmt::format("has a sign that belongs to no unit: \"{}\"", c));
+    if (spelling.empty()) return refusal(text, unit, say("has a sign that belongs to no unit: \"{}\"", c));
     if (spelling == "per") {
       side = -1;
       continue;
@@ -247,14 +246,14 @@ Result<UnitReading> read_unit(Scanner& scanner, std::string_view text, Unit unit
     const Symbol* symbol = unit_symbols::find_symbol(spelling);
     if (symbol == nullptr) {
       const std::string_view why = unit_symbols::ambiguity(spelling);
-      if (!why.empty()) return refusal(text, unit, fmt::format("is not clear: {} {}", spelling, why));
-      return refusal(text, unit, fmt::format("has an unknown unit {}", quoted(spelling)));
+      if (!why.empty()) return refusal(text, unit, say("is not clear: {} {}", spelling, in_language(why)));
+      return refusal(text, unit, say("has an unknown unit {}", quoted(spelling)));
     }
     int power = next_power;
     next_power = 1;
     if (scanner.peek() == '^') scanner.take();
     if (scanner.peek() == '2' || scanner.peek() == '3') power *= scanner.take() - '0';
-    if (reading.symbols >= 6 || power > 3) return refusal(text, unit, "has a unit too long to be one");
+    if (reading.symbols >= 6 || power > 3) return refusal(text, unit, say("has a unit too long to be one"));
     include(reading, *symbol, side * power);
     if (scanner.peek() == '.' && !is_digit(scanner.peek(1))) scanner.take();  // "in."
   }
@@ -270,9 +269,9 @@ double absolute_celsius(double value, TemperatureScale scale) {
 
 Result<double> temperature(double value, const UnitReading& reading, std::string_view text, Unit unit) {
   if (reading.scale == TemperatureScale::none)
-    return refusal(text, unit, "is a difference of temperatures where a temperature is asked");
+    return refusal(text, unit, say("is a difference of temperatures where a temperature is asked"));
   const double celsius = absolute_celsius(value, reading.scale);
-  if (celsius < -k_kelvin_at_zero_celsius) return refusal(text, unit, "lies below absolute zero");
+  if (celsius < -k_kelvin_at_zero_celsius) return refusal(text, unit, say("lies below absolute zero"));
   if (unit == Unit::celsius) return celsius;
   return reading.scale == TemperatureScale::kelvin ? value : celsius + k_kelvin_at_zero_celsius;
 }
@@ -283,9 +282,9 @@ std::string wrong_dimension(const UnitReading& reading, Unit unit) {
   constexpr Dimension length{1, 0, 0, 0, 0};
   constexpr Dimension time{0, 1, 0, 0, 0};
   if (reading.dimension == length && wanted.dimension == time)
-    return "is a length where a time is asked (m is metres; minutes are min)";
-  const std::string name = wanted.name.empty() ? "a number without a unit" : std::string(wanted.name);
-  return fmt::format("has a unit of another kind; the value is wanted in {}", name);
+    return say("is a length where a time is asked (m is metres; minutes are min)");
+  const std::string name = wanted.name.empty() ? say("a number without a unit") : in_language(wanted.name);
+  return say("has a unit of another kind; the value is wanted in {}", name);
 }
 
 }  // namespace
@@ -305,21 +304,21 @@ std::vector<std::string> accepted_spellings(Unit unit) {
 
 Result<double> parse_quantity(std::string_view text, Unit unit) {
   if (text.size() > k_longest_text)
-    return refusal(text.substr(0, k_longest_text), unit, "and so on is too long to be a quantity");
+    return refusal(text.substr(0, k_longest_text), unit, say("and so on is too long to be a quantity"));
   const std::string ascii = plain(text);
   Scanner scanner(ascii);
   scanner.skip_spaces();
-  if (scanner.at_end()) return refusal(text, unit, "is empty");
+  if (scanner.at_end()) return refusal(text, unit, say("is empty"));
   const std::optional<double> number = read_number(scanner);
-  if (!number) return refusal(text, unit, "does not begin with a number");
-  if (!std::isfinite(*number)) return refusal(text, unit, "has a number that cannot be used");
+  if (!number) return refusal(text, unit, say("does not begin with a number"));
+  if (!std::isfinite(*number)) return refusal(text, unit, say("has a number that cannot be used"));
 
   const Result<UnitReading> reading = read_unit(scanner, text, unit);
   if (!reading) return refuse(reading.error());
   const auto& wanted = unit_symbols::unit_facts(unit);
   if (reading->symbols == 0) {
     if (unit == Unit::none || unit == Unit::fraction) return *number;
-    return refusal(text, unit, "has no unit");
+    return refusal(text, unit, say("has no unit"));
   }
   if (unit == Unit::none || reading->dimension != wanted.dimension)
     return refusal(text, unit, wrong_dimension(*reading, unit));
@@ -327,11 +326,11 @@ Result<double> parse_quantity(std::string_view text, Unit unit) {
   if (unit == Unit::kelvin_difference &&
       (reading->scale == TemperatureScale::celsius || reading->scale == TemperatureScale::fahrenheit))
     return refusal(text, unit,
-                   "can be a temperature or a difference of temperatures, and a difference is asked");
+                   say("can be a temperature or a difference of temperatures, and a difference is asked"));
 
   const double value = *number * (reading->factor.numerator * wanted.factor.denominator) /
                        (reading->factor.denominator * wanted.factor.numerator);
-  if (!std::isfinite(value)) return refusal(text, unit, "has a number that cannot be used");
+  if (!std::isfinite(value)) return refusal(text, unit, say("has a number that cannot be used"));
   return value;
 }
 

@@ -8,6 +8,7 @@
 
 #include "physics/numerics/elementary.h"
 #include "physics/water/if97.h"
+#include "words/say.h"
 
 namespace lastegg {
 namespace {
@@ -35,13 +36,13 @@ constexpr double k_highest_elevation_metres = 6000.0;
 
 Error outside(std::string_view what, double value, double low, double high, std::string_view unit) {
   const double limit = value < low ? low : high;
-  return {
-      ErrorKind::out_of_domain,
-      fmt::format("{} of {:.6g} {} lies outside {:.6g} to {:.6g} {}.", what, value, unit, low, high, unit),
-      "",
-      fmt::format("{:.9g}", value),
-      fmt::format("{:.9g}", limit),
-      std::string(unit)};
+  return {ErrorKind::out_of_domain,
+          say("{} of {:.6g} {} lies outside {:.6g} to {:.6g} {}.", in_language(what), value, unit, low, high,
+              unit),
+          "",
+          fmt::format("{:.9g}", value),
+          fmt::format("{:.9g}", limit),
+          std::string(unit)};
 }
 
 /// Nothing when low <= value <= high; a value that is not a number is outside.
@@ -73,27 +74,28 @@ Saturation both_phases(double kelvin, double pascal) {
 
 Result<WaterProperties> liquid_water(Temperature temperature, Pressure pressure) {
   const double kelvin = temperature.kelvin(), pascal = pressure.si();
-  if (auto error = check("A liquid temperature", kelvin, k_lowest_kelvin, k_highest_two_phase_kelvin, "K"))
+  if (auto error =
+          check(to_say("A liquid temperature"), kelvin, k_lowest_kelvin, k_highest_two_phase_kelvin, "K"))
     return refuse(*std::move(error));
   const double lowest = if97::saturation_pascal(kelvin) * (1.0 - k_saturation_slack_relative);
-  if (auto error = check("A liquid pressure", pascal, lowest, k_highest_pascal, "Pa"))
+  if (auto error = check(to_say("A liquid pressure"), pascal, lowest, k_highest_pascal, "Pa"))
     return refuse(*std::move(error));
   return typed(if97::liquid(kelvin, pascal));
 }
 
 Result<WaterProperties> water_vapour(Temperature temperature, Pressure pressure) {
   const double kelvin = temperature.kelvin(), pascal = pressure.si();
-  if (auto error = check("A steam temperature", kelvin, k_lowest_kelvin, k_highest_steam_kelvin, "K"))
+  if (auto error = check(to_say("A steam temperature"), kelvin, k_lowest_kelvin, k_highest_steam_kelvin, "K"))
     return refuse(*std::move(error));
   const double highest = highest_steam_pascal(kelvin);
   if (!(pascal > 0.0 && pascal <= highest))
-    return refuse(outside("A steam pressure", pascal, 0.0, highest, "Pa"));
+    return refuse(outside(to_say("A steam pressure"), pascal, 0.0, highest, "Pa"));
   return typed(if97::vapour(kelvin, pascal));
 }
 
 Result<Pressure> saturation_pressure(Temperature temperature) {
   const double kelvin = temperature.kelvin();
-  if (auto error = check("A saturation temperature", kelvin, k_lowest_kelvin, k_critical_kelvin, "K"))
+  if (auto error = check(to_say("A saturation temperature"), kelvin, k_lowest_kelvin, k_critical_kelvin, "K"))
     return refuse(*std::move(error));
   return Pressure::from_si(if97::saturation_pascal(kelvin));
 }
@@ -101,7 +103,7 @@ Result<Pressure> saturation_pressure(Temperature temperature) {
 Result<Temperature> saturation_temperature(Pressure pressure) {
   const double pascal = pressure.si();
   if (auto error =
-          check("A saturation pressure", pascal, k_lowest_saturation_pascal, k_critical_pascal, "Pa"))
+          check(to_say("A saturation pressure"), pascal, k_lowest_saturation_pascal, k_critical_pascal, "Pa"))
     return refuse(*std::move(error));
   return Temperature::from_kelvin(if97::saturation_kelvin(pascal));
 }
@@ -109,7 +111,7 @@ Result<Temperature> saturation_temperature(Pressure pressure) {
 Result<Saturation> saturation_at(Temperature temperature) {
   const double kelvin = temperature.kelvin();
   if (auto error =
-          check("A saturation temperature", kelvin, k_lowest_kelvin, k_highest_two_phase_kelvin, "K"))
+          check(to_say("A saturation temperature"), kelvin, k_lowest_kelvin, k_highest_two_phase_kelvin, "K"))
     return refuse(*std::move(error));
   return both_phases(kelvin, if97::saturation_pascal(kelvin));
 }
@@ -117,14 +119,15 @@ Result<Saturation> saturation_at(Temperature temperature) {
 Result<Saturation> saturation_at(Pressure pressure) {
   const double pascal = pressure.si();
   const double highest = if97::saturation_pascal(k_highest_two_phase_kelvin);
-  if (auto error = check("A saturation pressure", pascal, k_lowest_saturation_pascal, highest, "Pa"))
+  if (auto error = check(to_say("A saturation pressure"), pascal, k_lowest_saturation_pascal, highest, "Pa"))
     return refuse(*std::move(error));
   return both_phases(if97::saturation_kelvin(pascal), pascal);
 }
 
 Result<Pressure> standard_pressure(Length elevation) {
   const double metres = elevation.si();
-  if (auto error = check("An elevation", metres, k_lowest_elevation_metres, k_highest_elevation_metres, "m"))
+  if (auto error =
+          check(to_say("An elevation"), metres, k_lowest_elevation_metres, k_highest_elevation_metres, "m"))
     return refuse(*std::move(error));
   constexpr double exponent = k_gravity / (k_lapse_kelvin_per_metre * k_air_gas_constant);
   const double ratio = 1.0 - k_lapse_kelvin_per_metre * metres / k_sea_level_kelvin;
@@ -134,11 +137,11 @@ Result<Pressure> standard_pressure(Length elevation) {
 Result<Temperature> dew_temperature(double steam_fraction, Pressure pressure) {
   if (!(steam_fraction > 0.0 && steam_fraction <= 1.0)) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("A steam fraction of {:.6g} lies outside 0 to 1.", steam_fraction), "",
+                   say("A steam fraction of {:.6g} lies outside 0 to 1.", steam_fraction), "",
                    fmt::format("{:.9g}", steam_fraction), steam_fraction > 1.0 ? "1" : "0", "fraction"});
   }
   const double partial = steam_fraction * pressure.si();
-  if (auto error = check("The steam's share of the pressure", partial, k_lowest_saturation_pascal,
+  if (auto error = check(to_say("The steam's share of the pressure"), partial, k_lowest_saturation_pascal,
                          k_critical_pascal, "Pa"))
     return refuse(*std::move(error));
   return Temperature::from_kelvin(if97::saturation_kelvin(partial));

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "physics/water/water.h"
+#include "words/say.h"
 
 namespace lastegg::boiler {
 namespace {
@@ -34,18 +35,19 @@ Result<void> check(const Machine& machine) {
     const char* where;
     double value, least, most;
     const char* unit;
-  } rows[] = {{"power", "/power_watts", machine.power_watts, 200, 12000, "W"},
-              {"water", "/water_kilograms", machine.water_kilograms, 0.1, 50, "kg"},
-              {"gauge pressure", "/gauge_pascal", machine.gauge_pascal, 0, 1.2e6, "Pa"},
-              {"room pressure", "/pressure_pascal", machine.room_pascal, 50e3, 110e3, "Pa"},
-              {"room temperature", "/room_celsius", machine.room_celsius, -10, 50, "C"},
-              {"temperature of the water", "/cold_water_celsius", machine.cold_water_celsius, 1, 60, "C"},
-              {"cooling time", "/cooling_minutes", machine.shortest_cooling_seconds, 0, 6 * 3600, "s"}};
+  } rows[] = {
+      {to_say("power"), "/power_watts", machine.power_watts, 200, 12000, "W"},
+      {to_say("water"), "/water_kilograms", machine.water_kilograms, 0.1, 50, "kg"},
+      {to_say("gauge pressure"), "/gauge_pascal", machine.gauge_pascal, 0, 1.2e6, "Pa"},
+      {to_say("room pressure"), "/pressure_pascal", machine.room_pascal, 50e3, 110e3, "Pa"},
+      {to_say("room temperature"), "/room_celsius", machine.room_celsius, -10, 50, "C"},
+      {to_say("temperature of the water"), "/cold_water_celsius", machine.cold_water_celsius, 1, 60, "C"},
+      {to_say("cooling time"), "/cooling_minutes", machine.shortest_cooling_seconds, 0, 6 * 3600, "s"}};
   for (const auto& row : rows) {
     if (row.value >= row.least && row.value <= row.most) continue;
     return refuse({ErrorKind::bad_input,
-                   fmt::format("{} is {:g} {}; it must lie between {:g} and {:g} {}", row.name, row.value,
-                               row.unit, row.least, row.most, row.unit),
+                   say("{} is {:g} {}; it must lie between {:g} and {:g} {}", in_language(row.name),
+                       row.value, row.unit, row.least, row.most, row.unit),
                    row.where, fmt::format("{:g}", row.value),
                    fmt::format("{:g}", row.value < row.least ? row.least : row.most), row.unit});
   }
@@ -180,7 +182,7 @@ Result<double> sustained_supply(const Machine& machine) {
   const double in = machine.tank == Tank::continuous ? cold->liquid : working->liquid;
   if (!(net > 0)) {
     return refuse({ErrorKind::out_of_domain,
-                   "the power does not even cover what the boiler loses to the room", "/power_watts",
+                   say("the power does not even cover what the boiler loses to the room"), "/power_watts",
                    fmt::format("{:g}", machine.power_watts), "", "W"});
   }
   return net / (working->vapour - in);
@@ -188,7 +190,7 @@ Result<double> sustained_supply(const Machine& machine) {
 
 Result<double> weighed_supply(double before_kilograms, double after_kilograms, double seconds) {
   if (!(before_kilograms > after_kilograms) || !(seconds > 0)) {
-    return refuse({ErrorKind::bad_input, "the machine must be lighter after the steaming than before",
+    return refuse({ErrorKind::bad_input, say("the machine must be lighter after the steaming than before"),
                    "/weighing", fmt::format("{:g}", before_kilograms - after_kilograms), "0", "kg"});
   }
   return (before_kilograms - after_kilograms) / seconds;
@@ -199,12 +201,13 @@ Result<Timetable> timetable(const Machine& machine, double supply, double duty, 
   if (!sustained) return refuse(sustained.error());
   if (!(supply >= 1e-5 && supply <= 5e-3)) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("the supply is {:g} g/s; it must lie between 0.01 and 5 g/s", 1e3 * supply),
-                   "/supply", fmt::format("{:g}", 1e3 * supply), "", "g/s"});
+                   say("the supply is {:g} g/s; it must lie between 0.01 and 5 g/s", 1e3 * supply), "/supply",
+                   fmt::format("{:g}", 1e3 * supply), "", "g/s"});
   }
   if (!(duty >= 0.05 && duty <= 1) || !(steam_seconds >= 1 && steam_seconds <= 8 * 3600)) {
-    return refuse({ErrorKind::bad_input, "the share of steaming must be 0.05 to 1, and the steam 1 s to 8 h",
-                   "/steam_minutes", fmt::format("{:g}", steam_seconds / 60), "", "min"});
+    return refuse({ErrorKind::bad_input,
+                   say("the share of steaming must be 0.05 to 1, and the steam 1 s to 8 h"), "/steam_minutes",
+                   fmt::format("{:g}", steam_seconds / 60), "", "min"});
   }
   const auto working = at_pressure(working_pascal(machine));
   const auto cold = cold_curve(machine);

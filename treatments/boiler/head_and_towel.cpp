@@ -7,6 +7,7 @@
 
 #include "physics/numerics/elementary.h"
 #include "physics/water/vapour.h"
+#include "words/say.h"
 
 namespace lastegg::boiler {
 namespace {
@@ -18,8 +19,8 @@ constexpr double k_cautious_score = 1.645;      // 19 of 20 last longer
 constexpr double k_loss_film = 10;              // W/m2K, to the room
 
 Refusal outside(const char* what, const char* where, double value) {
-  return refuse({ErrorKind::bad_input, fmt::format("{} is {:g}, which no steamer has", what, value), where,
-                 fmt::format("{:g}", value), "", ""});
+  return refuse({ErrorKind::bad_input, say("{} is {:g}, which no steamer has", in_language(what), value),
+                 where, fmt::format("{:g}", value), "", ""});
 }
 
 // Seconds until a wrap that holds so much is full.
@@ -38,10 +39,10 @@ double seconds_to_fill(const TowelWrap& wrap, double mass_per_m2, double holds, 
 }  // namespace
 
 Result<WarmUp> warm_up(double supply, double rest_seconds, double room_celsius) {
-  if (!(supply >= 1e-5 && supply <= 5e-3)) return outside("the supply in kg/s", "/supply", supply);
-  if (!(rest_seconds >= 0)) return outside("the rest in seconds", "/rest_seconds", rest_seconds);
+  if (!(supply >= 1e-5 && supply <= 5e-3)) return outside(to_say("the supply in kg/s"), "/supply", supply);
+  if (!(rest_seconds >= 0)) return outside(to_say("the rest in seconds"), "/rest_seconds", rest_seconds);
   if (!(room_celsius >= -10 && room_celsius <= 50))
-    return outside("the room in C", "/room_celsius", room_celsius);
+    return outside(to_say("the room in C"), "/room_celsius", room_celsius);
   const double cold =
       (k_steam_celsius - room_celsius) * (rest_seconds > 100 * k_hose_cooling_seconds
                                               ? 1
@@ -54,11 +55,11 @@ Result<WarmUp> warm_up(double supply, double rest_seconds, double room_celsius) 
 
 Result<TowelLife> towel_life(const TowelWrap& wrap) {
   if (!(wrap.head_length_metres >= 0.01 && wrap.head_length_metres <= 0.6))
-    return outside("the length of the head in m", "/head/length_metres", wrap.head_length_metres);
+    return outside(to_say("the length of the head in m"), "/head/length_metres", wrap.head_length_metres);
   if (!(wrap.head_width_metres >= 0.01 && wrap.head_width_metres <= 0.6))
-    return outside("the width of the head in m", "/head/width_metres", wrap.head_width_metres);
+    return outside(to_say("the width of the head in m"), "/head/width_metres", wrap.head_width_metres);
   if (!(wrap.supply_kilograms_per_second >= 1e-5 && wrap.supply_kilograms_per_second <= 5e-3))
-    return outside("the supply in kg/s", "/supply", wrap.supply_kilograms_per_second);
+    return outside(to_say("the supply in kg/s"), "/supply", wrap.supply_kilograms_per_second);
   TowelLife life;
   life.seconds = seconds_to_fill(wrap, k_terry_kilograms_per_m2, k_terry_holds, k_carried_over_share);
   // Each unknown at its worse end alone; together they are taken as independent spreads.

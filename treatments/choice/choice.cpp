@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "treatments/choice/choice_data.h"
+#include "words/say.h"
 
 namespace lastegg::method_choice {
 namespace {
@@ -27,14 +28,17 @@ bool holds(const Rule& rule, const Situation& situation) {
 
 /// The reason a rule gives here; none when consent was given.
 std::optional<Reason> reason_of(const Rule& rule, const Situation& situation) {
-  Reason reason{rule.code, rule.text, rule.source, rule.locator, rule.quality, rule.standing, rule.grounds};
+  Reason reason{rule.code,    in_language(rule.text), rule.source, rule.locator,
+                rule.quality, rule.standing,          rule.grounds};
   if (const auto risk = rule.when.find("risk"); risk != rule.when.end()) {
     const Risk& stated = situation.risks.at(risk->second);
     if (stated.settled && (!rule.needs_role || !stated.settled_by.empty())) {
       reason.standing = Standing::needs_check;
       reason.code += "_settled";
-      reason.text = fmt::format("Settled{}; see that it still holds. {}",
-                                stated.settled_by.empty() ? "" : " by " + stated.settled_by, rule.text);
+      reason.text = stated.settled_by.empty()
+                        ? say("Settled; see that it still holds. {}", in_language(rule.text))
+                        : say("Settled by {}; see that it still holds. {}", in_language(stated.settled_by),
+                              in_language(rule.text));
     }
   }
   if (const auto consent = rule.when.find("consent"); consent != rule.when.end()) {
@@ -45,7 +49,7 @@ std::optional<Reason> reason_of(const Rule& rule, const Situation& situation) {
       reason.standing = Standing::barred;
       reason.grounds = Grounds::practical;
       reason.code += "_refused";
-      reason.text = "Asked and refused. " + rule.text;
+      reason.text = say("Asked and refused. {}", in_language(rule.text));
     }
   }
   return reason;
@@ -62,7 +66,7 @@ void add_surface(const Situation& situation, Offer& offer) {
 void add_steam_plan(const Situation& situation, Offer& offer) {
   const std::string own = "estimate: computed by the plan, edge by edge";
   if (!situation.steam) {
-    offer.reasons.push_back({"not_planned", "The plan has not looked at its edges yet.", own, "the plan",
+    offer.reasons.push_back({"not_planned", say("The plan has not looked at its edges yet."), own, "the plan",
                              Quality::estimate, Standing::needs_check, Grounds::practical});
     return;
   }
@@ -74,16 +78,17 @@ void add_steam_plan(const Situation& situation, Offer& offer) {
     offer.unproven = true;
     offer.hands_minutes = offer.clock_minutes =
         plan.length_without_pace_metres * k_practice_seconds_per_metre / k_seconds_per_minute;
-    offer.reasons.push_back({"no_edge_has_a_pace",
-                             "None of its edges has a pace that is known to kill and do no harm. By the "
-                             "practice of the trade, slowly, and counted as not proven; or another method.",
-                             "trade_steam_guide", "30 cm per 10 to 15 s", Quality::practice,
-                             Standing::needs_check, Grounds::practical});
+    offer.reasons.push_back(
+        {"no_edge_has_a_pace",
+         say("None of its edges has a pace that is known to kill and do no harm. By the "
+             "practice of the trade, slowly, and counted as not proven; or another method."),
+         "trade_steam_guide", "30 cm per 10 to 15 s", Quality::practice, Standing::needs_check,
+         Grounds::practical});
   } else if (!offer.whole) {
     offer.reasons.push_back(
         {"edges_without_pace",
-         fmt::format("{} of {} edges have a pace; the others need another method or an opened seam.",
-                     plan.edges_with_pace, plan.edges),
+         say("{} of {} edges have a pace; the others need another method or an opened seam.",
+             plan.edges_with_pace, plan.edges),
          own, "the plan", Quality::estimate, Standing::needs_check, Grounds::practical});
   }
 }
@@ -93,6 +98,12 @@ int role_rank(Role role) {
 }
 
 }  // namespace
+
+std::string in_words(const std::string& method) {
+  std::string words = method;
+  std::replace(words.begin(), words.end(), '_', ' ');
+  return in_language(words);
+}
 
 std::vector<Offer> offers(const Situation& situation) {
   std::vector<Offer> out;

@@ -111,6 +111,9 @@ struct Offer {
   bool overridable = false;  ///< barred for fear of damage alone
 };
 
+/// A method as a sentence names it: "hot chamber" for hot_chamber, in the language in force.
+std::string in_words(const std::string& method);
+
 /// Every method, the vacuum first, then as a person would try them.
 /// Model:   every rule of data/rules.json whose conditions all hold adds a reason; the gravest decides. A
 ///          risk that was settled becomes a check, where the rule wants it only if the role of who settled

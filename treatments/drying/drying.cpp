@@ -10,6 +10,7 @@
 #include "treatments/steam/grid.h"
 #include "treatments/steam/march.h"
 #include "treatments/steam/schedule.h"
+#include "words/say.h"
 
 namespace lastegg::drying {
 namespace {
@@ -135,7 +136,7 @@ Result<Drying> dry(const DryingProblem& problem) {
                      pass.start_activity);
   march.set_largest_mismatch(k_largest_mismatch_kelvin);
   const Error unstable{
-      ErrorKind::out_of_domain, "no stable solution of this drying was found", "", "", "", ""};
+      ErrorKind::out_of_domain, say("no stable solution of this drying was found"), "", "", "", ""};
   if (!march_passes(march, pass)) return refuse(unstable);
 
   const double gained = std::max(0.0, march.water_gain_kilograms_per_m2());

@@ -7,6 +7,7 @@
 
 #include "physics/water/vapour.h"
 #include "physics/water/water.h"
+#include "words/say.h"
 
 namespace lastegg::jet {
 namespace {
@@ -20,8 +21,8 @@ constexpr double k_most_strips = 1000;
 Refusal outside(const char* what, const char* where, double value, double least, double most,
                 const char* unit) {
   return refuse({ErrorKind::bad_input,
-                 fmt::format("{} is {:g} {}; it must lie between {:g} and {:g} {}", what, value, unit, least,
-                             most, unit),
+                 say("{} is {:g} {}; it must lie between {:g} and {:g} {}", in_language(what), value, unit,
+                     least, most, unit),
                  where, fmt::format("{:g}", value), fmt::format("{:g}", value < least ? least : most), unit});
 }
 
@@ -35,12 +36,12 @@ double wall_film(const Crack& crack) {
 
 Result<void> check(const Crack& crack) {
   if (!within(crack.gap_metres, 1e-5, 0.1))
-    return outside("the gap", "/crack/gap_metres", crack.gap_metres, 1e-5, 0.1, "m");
+    return outside(to_say("the gap"), "/crack/gap_metres", crack.gap_metres, 1e-5, 0.1, "m");
   if (!within(crack.wall_effusivity, 10, 40000))
-    return outside("the effusivity of the walls", "/crack/wall", crack.wall_effusivity, 10, 40000,
+    return outside(to_say("the effusivity of the walls"), "/crack/wall", crack.wall_effusivity, 10, 40000,
                    "W s^0.5/m2K");
   if (!within(crack.seconds, 0.05, 3600))
-    return outside("the time", "/crack/seconds", crack.seconds, 0.05, 3600, "s");
+    return outside(to_say("the time"), "/crack/seconds", crack.seconds, 0.05, 3600, "s");
   return {};
 }
 
@@ -48,14 +49,15 @@ Result<void> check(const Crack& crack) {
 
 Result<double> speed_at(const Nozzle& nozzle, double distance) {
   if (!within(nozzle.size_metres, 1e-4, 0.05))
-    return outside("the opening", "/nozzle/size_metres", nozzle.size_metres, 1e-4, 0.05, "m");
+    return outside(to_say("the opening"), "/nozzle/size_metres", nozzle.size_metres, 1e-4, 0.05, "m");
   const bool slot = nozzle.opening == Opening::slot;
   if (slot && !within(nozzle.width_metres, nozzle.size_metres, 0.6))
-    return outside("the width of the slot", "/nozzle/width_metres", nozzle.width_metres, nozzle.size_metres,
-                   0.6, "m");
+    return outside(to_say("the width of the slot"), "/nozzle/width_metres", nozzle.width_metres,
+                   nozzle.size_metres, 0.6, "m");
   if (!within(nozzle.supply_kilograms_per_second, 1e-5, 5e-3))
-    return outside("the supply", "/supply", nozzle.supply_kilograms_per_second, 1e-5, 5e-3, "kg/s");
-  if (!within(distance, 0, 2)) return outside("the distance", "/distance_metres", distance, 0, 2, "m");
+    return outside(to_say("the supply"), "/supply", nozzle.supply_kilograms_per_second, 1e-5, 5e-3, "kg/s");
+  if (!within(distance, 0, 2))
+    return outside(to_say("the distance"), "/distance_metres", distance, 0, 2, "m");
   const auto steam = saturation_at(pascals(nozzle.room_pascal));
   if (!steam) return refuse(steam.error());
   const double density = in_kilograms_per_m3(steam->vapour.density());
@@ -66,8 +68,7 @@ Result<double> speed_at(const Nozzle& nozzle, double distance) {
   if (at_opening > sound) {
     return refuse(
         {ErrorKind::out_of_domain,
-         fmt::format(
-             "the steam would leave at {:.0f} m/s, faster than its sound of {:.0f} m/s: it comes under "
+         say("the steam would leave at {:.0f} m/s, faster than its sound of {:.0f} m/s: it comes under "
              "pressure, and blows away whatever is loose",
              at_opening, sound),
          "/nozzle/size_metres", fmt::format("{:.0f}", at_opening), fmt::format("{:.0f}", sound), "m/s"});
@@ -97,9 +98,9 @@ Result<double> closed_reach(const Crack& crack) {
 Result<double> open_reach(const Crack& crack, double speed, double steam_celsius, double wall_celsius) {
   if (auto checked = check(crack); !checked) return refuse(checked.error());
   if (!within(speed, 0, 50))
-    return outside("the speed in the crack", "/crack/through_metres_per_second", speed, 0, 50, "m/s");
+    return outside(to_say("the speed in the crack"), "/crack/through_metres_per_second", speed, 0, 50, "m/s");
   if (!(steam_celsius >= wall_celsius + 5))
-    return outside("the steam", "/dew_celsius", steam_celsius, wall_celsius + 5, 110, "C");
+    return outside(to_say("the steam"), "/dew_celsius", steam_celsius, wall_celsius + 5, 110, "C");
   return k_steam_kilograms_per_m3 * speed * crack.gap_metres * latent_heat_fit(steam_celsius) /
          (2 * wall_film(crack) * (steam_celsius - wall_celsius));
 }

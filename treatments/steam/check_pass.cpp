@@ -4,6 +4,7 @@
 
 #include "treatments/steam/pass.h"
 #include "treatments/steam/unknowns.h"
+#include "words/say.h"
 
 namespace lastegg::steam {
 namespace {
@@ -18,8 +19,10 @@ struct Range {
 Refusal outside(const char* name, const std::string& where, double value, const Range& range) {
   const bool low = !(value > range.most);
   return refuse({ErrorKind::bad_input,
-                 fmt::format("{} is {:g} {}; it must be {} {:g} {}", name, value, range.unit,
-                             low ? "at least" : "at most", low ? range.least : range.most, range.unit),
+                 low ? say("{} is {:g} {}; it must be at least {:g} {}", in_language(name), value, range.unit,
+                           range.least, range.unit)
+                     : say("{} is {:g} {}; it must be at most {:g} {}", in_language(name), value, range.unit,
+                           range.most, range.unit),
                  where, fmt::format("{:g}", value), fmt::format("{:g}", low ? range.least : range.most),
                  range.unit});
 }
@@ -56,27 +59,27 @@ constexpr Range k_observe{1, 3600, "s"};
 
 Result<void> check(const PassProblem& problem) {
   if (problem.stack.empty()) {
-    return refuse(
-        {ErrorKind::bad_input, "the stack has no layer; it needs at least 1", "/stack", "0", "1", "layers"});
+    return refuse({ErrorKind::bad_input, say("the stack has no layer; it needs at least 1"), "/stack", "0",
+                   "1", "layers"});
   }
   for (std::size_t i = 0; i < problem.stack.size(); ++i) {
     const Layer& layer = problem.stack[i];
     const auto at = [i](const char* key) { return fmt::format("/stack/{}/{}", i, key); };
     if (!inside(layer.thickness_metres, k_thickness))
-      return outside("thickness", at("thickness_metres"), layer.thickness_metres, k_thickness);
+      return outside(to_say("thickness"), at("thickness_metres"), layer.thickness_metres, k_thickness);
     if (!inside(layer.heat_capacity_joules_per_m3_kelvin, k_capacity))
-      return outside("heat capacity", at("heat_capacity_joules_per_m3_kelvin"),
+      return outside(to_say("heat capacity"), at("heat_capacity_joules_per_m3_kelvin"),
                      layer.heat_capacity_joules_per_m3_kelvin, k_capacity);
     if (!inside(layer.conductivity_watts_per_metre_kelvin, k_conductivity))
-      return outside("conductivity", at("conductivity_watts_per_metre_kelvin"),
+      return outside(to_say("conductivity"), at("conductivity_watts_per_metre_kelvin"),
                      layer.conductivity_watts_per_metre_kelvin, k_conductivity);
     if (!layer.permeable) continue;
     if (!inside(layer.porosity, k_porosity))
-      return outside("porosity", at("porosity"), layer.porosity, k_porosity);
+      return outside(to_say("porosity"), at("porosity"), layer.porosity, k_porosity);
     if (!inside(layer.tortuosity, k_tortuosity))
-      return outside("tortuosity", at("tortuosity"), layer.tortuosity, k_tortuosity);
+      return outside(to_say("tortuosity"), at("tortuosity"), layer.tortuosity, k_tortuosity);
     if (!inside(layer.sorption_scale_kilograms_per_m3, k_sorption))
-      return outside("sorption scale", at("sorption_scale_kilograms_per_m3"),
+      return outside(to_say("sorption scale"), at("sorption_scale_kilograms_per_m3"),
                      layer.sorption_scale_kilograms_per_m3, k_sorption);
   }
   struct Item {
@@ -86,25 +89,26 @@ Result<void> check(const PassProblem& problem) {
     const Range& range;
   };
   const Item items[] = {
-      {"pressure", "/pressure_pascal", problem.pressure_pascal, k_pressure},
-      {"pace", "/head/pace_metres_per_second", problem.pace_metres_per_second, k_pace},
-      {"head length", "/head/length_metres", problem.head.length_metres, k_length},
-      {"film coefficient", "/head/film_watts_per_m2_kelvin", problem.head.film_watts_per_m2_kelvin, k_film},
-      {"flux cap", "/head/flux_cap_watts_per_m2", problem.head.flux_cap_watts_per_m2, k_cap},
-      {"forced gas speed", "/head/forced_gas_metres_per_second", problem.head.forced_gas_metres_per_second,
-       k_forced},
-      {"skirt length", "/head/skirt_length_metres", problem.head.skirt_length_metres, k_skirt},
-      {"skirt factor", "/head/skirt_factor", problem.head.skirt_factor, k_skirt_factor},
-      {"vapour efficiency", "/vapour_efficiency", problem.vapour_efficiency, k_efficiency},
-      {"start temperature", "/start_celsius", problem.start_celsius, k_start},
-      {"start activity", "/start_activity", problem.start_activity, k_activity},
-      {"air temperature", "/air/celsius", problem.air.celsius, k_start},
-      {"air film coefficient", "/air/film_watts_per_m2_kelvin", problem.air.film_watts_per_m2_kelvin,
+      {to_say("pressure"), "/pressure_pascal", problem.pressure_pascal, k_pressure},
+      {to_say("pace"), "/head/pace_metres_per_second", problem.pace_metres_per_second, k_pace},
+      {to_say("head length"), "/head/length_metres", problem.head.length_metres, k_length},
+      {to_say("film coefficient"), "/head/film_watts_per_m2_kelvin", problem.head.film_watts_per_m2_kelvin,
+       k_film},
+      {to_say("flux cap"), "/head/flux_cap_watts_per_m2", problem.head.flux_cap_watts_per_m2, k_cap},
+      {to_say("forced gas speed"), "/head/forced_gas_metres_per_second",
+       problem.head.forced_gas_metres_per_second, k_forced},
+      {to_say("skirt length"), "/head/skirt_length_metres", problem.head.skirt_length_metres, k_skirt},
+      {to_say("skirt factor"), "/head/skirt_factor", problem.head.skirt_factor, k_skirt_factor},
+      {to_say("vapour efficiency"), "/vapour_efficiency", problem.vapour_efficiency, k_efficiency},
+      {to_say("start temperature"), "/start_celsius", problem.start_celsius, k_start},
+      {to_say("start activity"), "/start_activity", problem.start_activity, k_activity},
+      {to_say("air temperature"), "/air/celsius", problem.air.celsius, k_start},
+      {to_say("air film coefficient"), "/air/film_watts_per_m2_kelvin", problem.air.film_watts_per_m2_kelvin,
        k_air_film},
-      {"relative humidity", "/air/relative_humidity", problem.air.relative_humidity, k_humidity},
-      {"number of passes", "/passes", static_cast<double>(problem.passes), k_passes},
-      {"time between passes", "/gap_seconds", problem.gap_seconds, k_gap},
-      {"observed time", "/observe_seconds", problem.observe_seconds, k_observe},
+      {to_say("relative humidity"), "/air/relative_humidity", problem.air.relative_humidity, k_humidity},
+      {to_say("number of passes"), "/passes", static_cast<double>(problem.passes), k_passes},
+      {to_say("time between passes"), "/gap_seconds", problem.gap_seconds, k_gap},
+      {to_say("observed time"), "/observe_seconds", problem.observe_seconds, k_observe},
   };
   for (const Item& item : items) {
     if (!inside(item.value, item.range)) return outside(item.name, item.where, item.value, item.range);
@@ -114,10 +118,10 @@ Result<void> check(const PassProblem& problem) {
   const Range dew{warmest + 1.0, boiling - k_least_distance_from_boiling_kelvin, "C"};
   if (!inside(problem.head.dew_celsius, dew)) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("dew temperature is {:g} C; it must lie between {:.2f} C (1 K above cloth and "
-                               "room) and {:.2f} C "
-                               "(0.25 K below boiling at {:.0f} Pa, where the model diverges)",
-                               problem.head.dew_celsius, dew.least, dew.most, problem.pressure_pascal),
+                   say("dew temperature is {:g} C; it must lie between {:.2f} C (1 K above cloth and "
+                       "room) and {:.2f} C "
+                       "(0.25 K below boiling at {:.0f} Pa, where the model diverges)",
+                       problem.head.dew_celsius, dew.least, dew.most, problem.pressure_pascal),
                    "/head/dew_celsius", fmt::format("{:g}", problem.head.dew_celsius),
                    fmt::format("{:.2f}", problem.head.dew_celsius < dew.least ? dew.least : dew.most), "C"});
   }
@@ -125,7 +129,7 @@ Result<void> check(const PassProblem& problem) {
   for (std::size_t d = 0; d < problem.depths_metres.size(); ++d) {
     const double depth = problem.depths_metres[d];
     if (!(depth >= 0 && depth <= bottom * (1 + 1e-12)))
-      return outside("depth", fmt::format("/depths_metres/{}", d), depth, {0, bottom, "m"});
+      return outside(to_say("depth"), fmt::format("/depths_metres/{}", d), depth, {0, bottom, "m"});
   }
   return {};
 }

@@ -2,13 +2,15 @@
 
 #include <fmt/format.h>
 
+#include "words/say.h"
+
 namespace lastegg::steam {
 
 Result<Layer> layer_of(const Material& material, std::optional<double> thickness_metres) {
   if (!thickness_metres && !material.thickness) {
     return refuse({ErrorKind::bad_input,
-                   fmt::format("{} has no usual thickness; thickness_metres is needed", material.title), "",
-                   "", "", "m"});
+                   say("{} has no usual thickness; thickness_metres is needed", in_language(material.title)),
+                   "", "", "", "m"});
   }
   Layer layer;
   layer.thickness_metres = thickness_metres ? *thickness_metres : material.thickness->value;
@@ -19,8 +21,8 @@ Result<Layer> layer_of(const Material& material, std::optional<double> thickness
     if (!material.porosity || !material.tortuosity || !material.sorption_scale) {
       return refuse(
           {ErrorKind::out_of_domain,
-           fmt::format("{} lets vapour in, but the data have no pore structure for it", material.title), "",
-           "", "", ""});
+           say("{} lets vapour in, but the data have no pore structure for it", in_language(material.title)),
+           "", "", "", ""});
     }
     layer.porosity = material.porosity->value;
     layer.tortuosity = material.tortuosity->value;

@@ -7,6 +7,7 @@
 
 #include "physics/water/vapour.h"
 #include "treatments/steam/schedule.h"
+#include "words/say.h"
 
 namespace lastegg::steam {
 namespace {
@@ -148,17 +149,17 @@ MarchFault march_pass(const PassProblem& problem, std::span<const GridCell> grid
 const char* words(MarchFault fault) {
   switch (fault) {
     case MarchFault::not_finite:
-      return "the solution became infinite";
+      return to_say("the solution became infinite");
     case MarchFault::water_below_zero:
-      return "the water of a cell fell below zero";
+      return to_say("the water of a cell fell below zero");
     case MarchFault::temperature_out_of_range:
-      return "a temperature left the range that start and steam allow";
+      return to_say("a temperature left the range that start and steam allow");
     case MarchFault::step_too_long:
-      return "a step changed the state by more than its linearisation can follow";
+      return to_say("a step changed the state by more than its linearisation can follow");
     case MarchFault::none:
       break;
   }
-  return "no fault";
+  return to_say("no fault");
 }
 
 }  // namespace
@@ -173,11 +174,10 @@ Result<PassHistory> run_pass(const PassProblem& problem, const Resolution& resol
     fault = march_pass(problem, grid, resolution, refine, diagnostics, history);
     if (fault == MarchFault::none) return history;
   }
-  return refuse(
-      {ErrorKind::out_of_domain,
-       fmt::format("no stable solution of this pass was found with steps down to 1/{} of the usual: {}",
-                   refine / 2 * k_most_parts_per_step, words(fault)),
-       "", "", "", ""});
+  return refuse({ErrorKind::out_of_domain,
+                 say("no stable solution of this pass was found with steps down to 1/{} of the usual: {}",
+                     refine / 2 * k_most_parts_per_step, in_language(words(fault))),
+                 "", "", "", ""});
 }
 
 }  // namespace lastegg::steam

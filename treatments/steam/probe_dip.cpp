@@ -7,6 +7,7 @@
 #include <string>
 
 #include "physics/numerics/elementary.h"
+#include "words/say.h"
 
 namespace lastegg::steam {
 namespace {
@@ -34,8 +35,8 @@ Result<std::vector<Mark>> marks_of(const ProbeDip& dip) {
   const double step = dip.boiling_celsius - dip.start_celsius;
   if (!(step >= k_least_step_kelvin)) {
     return refuse_input(
-        fmt::format("the dip starts at {:g} C; it must start at least {:g} K below boiling, {:.1f} C here",
-                    dip.start_celsius, k_least_step_kelvin, dip.boiling_celsius),
+        say("the dip starts at {:g} C; it must start at least {:g} K below boiling, {:.1f} C here",
+            dip.start_celsius, k_least_step_kelvin, dip.boiling_celsius),
         "/start_celsius", dip.start_celsius, fmt::format("{:g}", dip.boiling_celsius - k_least_step_kelvin),
         "C");
   }
@@ -46,22 +47,22 @@ Result<std::vector<Mark>> marks_of(const ProbeDip& dip) {
     const std::string where = fmt::format("/points/{}", i);
     if (!(point.seconds > last)) {
       return refuse_input(
-          fmt::format("the dip's times must ascend; {:g} s does not follow {:g} s", point.seconds, last),
+          say("the dip's times must ascend; {:g} s does not follow {:g} s", point.seconds, last),
           where + "/seconds", point.seconds, fmt::format("{:g}", last), "s");
     }
     last = point.seconds;
     const double display = 3 * k_display_error_kelvin;
     if (point.celsius < dip.start_celsius - display || point.celsius > dip.boiling_celsius + display) {
-      return refuse_input(fmt::format("the dip shows {:g} C; it must lie between its start, {:g} C, and "
-                                      "boiling, {:.1f} C here",
-                                      point.celsius, dip.start_celsius, dip.boiling_celsius),
+      return refuse_input(say("the dip shows {:g} C; it must lie between its start, {:g} C, and "
+                              "boiling, {:.1f} C here",
+                              point.celsius, dip.start_celsius, dip.boiling_celsius),
                           where + "/celsius", point.celsius, fmt::format("{:.1f}", dip.boiling_celsius), "C");
     }
     marks.push_back({point.seconds, (point.celsius - dip.start_celsius) / step});
   }
   if (dip.seconds_to_63 && dip.seconds_to_90 && !(*dip.seconds_to_90 > *dip.seconds_to_63)) {
-    return refuse_input(fmt::format("90 % of the way shows after {:g} s; it must come after 63 %, {:g} s",
-                                    *dip.seconds_to_90, *dip.seconds_to_63),
+    return refuse_input(say("90 % of the way shows after {:g} s; it must come after 63 %, {:g} s",
+                            *dip.seconds_to_90, *dip.seconds_to_63),
                         "/seconds_to_90", *dip.seconds_to_90, fmt::format("{:g}", *dip.seconds_to_63), "s");
   }
   if (dip.seconds_to_63) marks.push_back({*dip.seconds_to_63, 1 - numerics::exp(-1.0)});
@@ -69,17 +70,18 @@ Result<std::vector<Mark>> marks_of(const ProbeDip& dip) {
   if (marks.empty()) {
     return refuse(
         {ErrorKind::bad_input,
-         "the dip has no mark; give points, or the seconds until 63 % or 90 % of the way to boiling", "", "",
-         "", ""});
+         say("the dip has no mark; give points, or the seconds until 63 % or 90 % of the way to boiling"), "",
+         "", "", ""});
   }
   std::erase_if(marks, [](const Mark& mark) {
     return !(mark.share >= k_least_share && mark.share <= k_most_share && mark.seconds > 0);
   });
   if (marks.empty()) {
-    return refuse({ErrorKind::bad_input,
-                   "no mark of the dip lies between 10 % and 95 % of the way to boiling; only there the rise "
-                   "tells how fast the probe is: read it sooner, or film its display",
-                   "/points", "", "", ""});
+    return refuse(
+        {ErrorKind::bad_input,
+         say("no mark of the dip lies between 10 % and 95 % of the way to boiling; only there the rise "
+             "tells how fast the probe is: read it sooner, or film its display"),
+         "/points", "", "", ""});
   }
   return marks;
 }
@@ -125,12 +127,12 @@ Result<ProbeLag> probe_lag(const ProbeDip& dip) {
   const double dip_spread = std::sqrt(statistical * statistical + (lag.is_one_rate ? 0 : shape * shape));
   const double slowest = tau * (1 + k_ninety_five_percent * dip_spread);
   if (dip_spread > k_widest_log_spread && slowest > k_slowest_probe_seconds) {
-    return refuse(
-        {ErrorKind::out_of_domain,
-         fmt::format("the dip does not tell how slow the probe is: {:.1f} s, but as well {:.1f} s; read "
-                     "more marks between 20 % and 90 % of the way to boiling",
-                     tau, slowest),
-         "/points", fmt::format("{:.1f}", slowest), fmt::format("{:g}", k_slowest_probe_seconds), "s"});
+    return refuse({ErrorKind::out_of_domain,
+                   say("the dip does not tell how slow the probe is: {:.1f} s, but as well {:.1f} s; read "
+                       "more marks between 20 % and 90 % of the way to boiling",
+                       tau, slowest),
+                   "/points", fmt::format("{:.1f}", slowest), fmt::format("{:g}", k_slowest_probe_seconds),
+                   "s"});
   }
   lag.time_constant_seconds = tau;
   const double known = std::min(dip_spread, k_widest_log_spread);

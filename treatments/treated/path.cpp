@@ -6,6 +6,8 @@
 #include <cmath>
 #include <limits>
 
+#include "words/say.h"
+
 namespace lastegg::treated {
 namespace {
 
@@ -80,21 +82,21 @@ std::vector<Run> runs_of(const std::vector<Segment>& segments) {
 
 Result<void> check_marks(const std::vector<Mark>& marks, double edge_metres) {
   if (marks.size() < 2) {
-    return refuse({ErrorKind::bad_input, "a pass needs at least two marks, its start and its end", "/marks",
-                   fmt::format("{}", marks.size()), "2", ""});
+    return refuse({ErrorKind::bad_input, say("a pass needs at least two marks, its start and its end"),
+                   "/marks", fmt::format("{}", marks.size()), "2", ""});
   }
   for (std::size_t i = 0; i < marks.size(); ++i) {
     const Mark& mark = marks[i];
     if (!(mark.at_metres >= -k_beyond_edge_metres && mark.at_metres <= edge_metres + k_beyond_edge_metres)) {
-      return refuse({ErrorKind::bad_input,
-                     fmt::format("mark {} lies at {:g} m; the edge goes from 0 to {:g} m", i + 1,
-                                 mark.at_metres, edge_metres),
-                     fmt::format("/marks/{}/at_metres", i), fmt::format("{:g}", mark.at_metres),
-                     fmt::format("{:g}", edge_metres), "m"});
+      return refuse(
+          {ErrorKind::bad_input,
+           say("mark {} lies at {:g} m; the edge goes from 0 to {:g} m", i + 1, mark.at_metres, edge_metres),
+           fmt::format("/marks/{}/at_metres", i), fmt::format("{:g}", mark.at_metres),
+           fmt::format("{:g}", edge_metres), "m"});
     }
     if (!std::isfinite(mark.seconds) || (i > 0 && mark.seconds < marks[i - 1].seconds)) {
       return refuse({ErrorKind::bad_input,
-                     fmt::format("mark {} is at {:g} s; time must not go backwards", i + 1, mark.seconds),
+                     say("mark {} is at {:g} s; time must not go backwards", i + 1, mark.seconds),
                      fmt::format("/marks/{}/seconds", i), fmt::format("{:g}", mark.seconds), "", "s"});
     }
   }

@@ -10,6 +10,7 @@
 
 #include "physics/numerics/elementary.h"
 #include "treatments/treated/judge.h"
+#include "words/say.h"
 
 namespace lastegg::treated {
 namespace {
@@ -73,7 +74,7 @@ bool join(TreatedStretch& before, const TreatedStretch& next) {
 
 Result<TreatedReport> judge(const TreatedEdge& edge) {
   if (edge.problems.empty() || !(edge.length_metres > 0)) {
-    return refuse({ErrorKind::bad_input, "an edge needs a length and a model", "/length_metres",
+    return refuse({ErrorKind::bad_input, say("an edge needs a length and a model"), "/length_metres",
                    fmt::format("{:g}", edge.length_metres), "0", "m"});
   }
   for (std::size_t p = 0; p < edge.passes.size(); ++p) {

@@ -5,6 +5,7 @@
 #include "apps/cli/commands/command.h"
 #include "apps/cli/files.h"
 #include "engine/question_documents.h"
+#include "words/language.h"
 
 namespace lastegg::cli {
 
@@ -14,6 +15,7 @@ void add_docs(CLI::App& app, Action& action) {
   command->add_option("folder", *folder, "Folder with the examples")->capture_default_str();
   command->callback([folder, &action] {
     action = [folder]() -> int {
+      const InLanguage english(Language::american);  // the page is one for all, whoever writes it
       const auto examples = json_files(*folder);
       if (!examples) return report(examples.error());
       std::cout << questions_document(*examples);

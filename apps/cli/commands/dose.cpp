@@ -9,10 +9,12 @@
 
 #include "apps/cli/commands/command.h"
 #include "apps/cli/files.h"
+#include "apps/cli/spoken.h"
 #include "apps/cli/temperature_log.h"
 #include "engine/ask.h"
 #include "engine/json.h"
 #include "physics/quantities/unit_text.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -33,38 +35,38 @@ void name_the_line(Json& error, const TemperatureLog& log) {
     if (where.rfind(list, 0) != 0) continue;
     const auto i = static_cast<std::size_t>(std::strtoul(where.c_str() + list.size(), nullptr, 10));
     if (i >= log.lines.size()) return;
-    error["message"] = fmt::format("line {}: {}", log.lines[i], error.value("message", ""));
+    error["message"] = say("line {}: {}", log.lines[i], error.value("message", ""));
     error["where"] = fmt::format("line {}", log.lines[i]);
   }
 }
 
-std::string spoken(const std::string& word) {
-  return word == "not_proven" ? "not proven" : word;
+std::string said_verdict(const std::string& word) {
+  return spoken(word == "not_proven" ? "not proven" : word);
 }
 
 void print_for_people(const Json& answer, const std::string& stage, std::size_t readings) {
   const auto number = [&](const char* key) { return answer[key].get<double>(); };
-  std::cout << fmt::format("{}: {}\n", stage, spoken(answer["verdict"].get<std::string>()));
+  std::cout << fmt::format("{}: {}\n", spoken(stage), said_verdict(answer["verdict"].get<std::string>()));
   std::cout << "  " << answer["verdict_reason"]["text"].get<std::string>() << "\n\n";
   const auto row = [](const std::string& name, const std::string& value) {
     std::cout << fmt::format("  {:<28}{}\n", name, value);
   };
-  row("readings", fmt::format("{}", readings));
-  row("highest", fmt::format("{:.1f} C ({:.1f} F), uncertainty taken off", number("highest_celsius"),
-                             1.8 * number("highest_celsius") + 32));
-  row("dose", fmt::format("{:.4g} min at {:g} C", number("equivalent_minutes"), number("reference_celsius")));
-  row("kills 99 %", fmt::format("{:g} min", number("lt99_minutes")));
-  row("times that dose",
-      fmt::format("{:.3g} ({:g} asked for)", number("ratio_to_lt99"), number("required_ratio")));
+  row(say("readings"), fmt::format("{}", readings));
+  row(say("highest"), say("{:.1f} C ({:.1f} F), uncertainty taken off", number("highest_celsius"),
+                          1.8 * number("highest_celsius") + 32));
+  row(say("dose"), say("{:.4g} min at {:g} C", number("equivalent_minutes"), number("reference_celsius")));
+  row(say("kills 99 %"), fmt::format("{:g} min", number("lt99_minutes")));
+  row(say("times that dose"),
+      say("{:.3g} ({:g} asked for)", number("ratio_to_lt99"), number("required_ratio")));
   for (const Json& at : answer["by_z"]) {
-    row(fmt::format("  with z = {:g} K", at["z_kelvin"].get<double>()),
+    row(say("  with z = {:g} K", at["z_kelvin"].get<double>()),
         fmt::format("{:.4g} min", at["equivalent_minutes"].get<double>()));
   }
   if (answer.contains("ratio_engorged"))
-    row("fed adult, times its dose", fmt::format("{:.3g} (shown apart)", number("ratio_engorged")));
+    row(say("fed adult, times its dose"), say("{:.3g} (shown apart)", number("ratio_engorged")));
   if (answer.contains("ramp_kelvin_per_minute"))
-    row("rise", fmt::format("{:.2g} C/min", number("ramp_kelvin_per_minute")));
-  row("kill probability", fmt::format("{:.2f}", number("kill_probability")));
+    row(say("rise"), fmt::format("{:.2g} C/min", number("ramp_kelvin_per_minute")));
+  row(say("kill probability"), fmt::format("{:.2f}", number("kill_probability")));
   for (const Json& warning : answer["warnings"]) std::cout << "\n  ! " << warning["text"].get<std::string>();
   if (!answer["warnings"].empty()) std::cout << "\n";
 }

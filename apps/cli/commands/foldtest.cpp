@@ -8,8 +8,10 @@
 #include "apps/cli/commands/command.h"
 #include "apps/cli/files.h"
 #include "apps/cli/fold_test_table.h"
+#include "apps/cli/spoken.h"
 #include "engine/ask.h"
 #include "engine/document.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -56,44 +58,43 @@ Result<Json> with_earlier(Json request, const std::string& file) {
 
 void print_reading_remarks(const Json& answer) {
   for (const Json& one : answer["contradictions"]) {
-    std::cout << fmt::format("\nContradiction: {}.\n  {}.\n", one["text"].get<std::string>(),
-                             one["advice"].get<std::string>());
+    std::cout << say("\nContradiction: {}.\n  {}.\n", one["text"].get<std::string>(),
+                     one["advice"].get<std::string>());
   }
   if (answer.contains("drift")) {
     const Json& drift = answer["drift"];
-    std::cout << fmt::format("\nSince the last test: {}. {}.\n  {}.\n", drift["verdict"].get<std::string>(),
-                             drift["text"].get<std::string>(), drift["advice"].get<std::string>());
+    std::cout << say("\nSince the last test: {}. {}.\n  {}.\n", spoken(drift["verdict"].get<std::string>()),
+                     drift["text"].get<std::string>(), drift["advice"].get<std::string>());
   }
   if (answer.contains("probe"))
     std::cout << fmt::format("\n{}.\n", answer["probe"]["text"].get<std::string>());
 }
 
 void print(const Json& answer) {
-  std::cout << fmt::format("Verdict: {}. {}.\n", answer["verdict"].get<std::string>(),
-                           answer["verdict_reason"]["text"].get<std::string>());
-  std::cout << fmt::format("Practice: {}. {}.\n\n", answer["practice"]["reached"].get<std::string>(),
-                           answer["practice"]["text"].get<std::string>());
+  std::cout << say("Verdict: {}. {}.\n", spoken(answer["verdict"].get<std::string>()),
+                   answer["verdict_reason"]["text"].get<std::string>());
+  std::cout << say("Practice: {}. {}.\n\n", spoken(answer["practice"]["reached"].get<std::string>()),
+                   answer["practice"]["text"].get<std::string>());
   for (const Json& sentence : answer["words"]) std::cout << sentence.get<std::string>() << "\n";
-  std::cout << "\n  pace          layers   fold (5 %, half, 95 %)    kills in\n";
+  std::cout << say("\n  pace          layers   fold (5 %, half, 95 %)    kills in\n");
   for (const Json& at : answer["fold_celsius_at"]) {
     const Json& q = at["quantiles"];
-    std::cout << fmt::format(
+    std::cout << say(
         "  {:5.1f} mm/s  {:>6}   {:5.1f}  {:5.1f}  {:5.1f} C      {:3.0f} of 100 cases{}\n",
         1e3 * at["pace_metres_per_second"].get<double>(), at["layers"].get<int>(), q["p05"].get<double>(),
         q["p50"].get<double>(), q["p95"].get<double>(), 100 * at["lethal_share"].get<double>(),
-        at.contains("covering") ? "  real edge, " + at["covering"].get<std::string>() : "");
+        at.contains("covering") ? say("  real edge, {}", at["covering"].get<std::string>()) : "");
   }
   for (const Json& reading : answer["readings"]) {
     if (reading.contains("remark")) {
-      std::cout << fmt::format("Reading {} {}\n", reading["index"].get<int>() + 1,
-                               reading["remark"].get<std::string>());
+      std::cout << say("Reading {} {}\n", reading["index"].get<int>() + 1,
+                       reading["remark"].get<std::string>());
     }
   }
   print_reading_remarks(answer);
-  std::cout << fmt::format("\nWould tell most next: {}.\n",
-                           answer["next_reading"]["text"].get<std::string>());
+  std::cout << say("\nWould tell most next: {}.\n", answer["next_reading"]["text"].get<std::string>());
   for (const Json& warning : answer["warnings"])
-    std::cout << fmt::format("Note: {}.\n", warning["text"].get<std::string>());
+    std::cout << say("Note: {}.\n", warning["text"].get<std::string>());
 }
 
 int fold_test(const FoldTestOptions& options) {

@@ -11,6 +11,7 @@
 #include "apps/cli/temperature_log.h"
 #include "engine/ask.h"
 #include "engine/document.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -48,19 +49,19 @@ Result<Json> request_of(const FollowUpCommand& command) {
 
 void print(const Json& answer) {
   std::cout << answer["text"].get<std::string>() << "\n\n";
-  const auto row = [&](const char* name, const char* key) {
-    std::cout << fmt::format("  {:<50}{}\n", name,
-                             answer[key].is_null() ? std::string("no date")
-                                                   : fmt::format("day {:.1f}", answer[key].get<double>()));
+  const auto row = [&](const std::string& name, const char* key) {
+    std::cout << fmt::format(
+        "  {:<50}{}\n", name,
+        answer[key].is_null() ? say("no date") : say("day {:.1f}", answer[key].get<double>()));
   };
-  row("a fresh egg hatches, at the earliest", "first_hatch_days");
-  row("every surviving egg has hatched", "last_hatch_days");
-  row("the first of their young may be grown up", "next_adult_days");
-  row("and may have laid", "first_new_egg_days");
-  std::cout << fmt::format("\n  counted with {:.1f} to {:.1f} C ({:.0f} to {:.0f} F)\n",
-                           answer["lowest_celsius"].get<double>(), answer["highest_celsius"].get<double>(),
-                           1.8 * answer["lowest_celsius"].get<double>() + 32,
-                           1.8 * answer["highest_celsius"].get<double>() + 32);
+  row(say("a fresh egg hatches, at the earliest"), "first_hatch_days");
+  row(say("every surviving egg has hatched"), "last_hatch_days");
+  row(say("the first of their young may be grown up"), "next_adult_days");
+  row(say("and may have laid"), "first_new_egg_days");
+  std::cout << say("\n  counted with {:.1f} to {:.1f} C ({:.0f} to {:.0f} F)\n",
+                   answer["lowest_celsius"].get<double>(), answer["highest_celsius"].get<double>(),
+                   1.8 * answer["lowest_celsius"].get<double>() + 32,
+                   1.8 * answer["highest_celsius"].get<double>() + 32);
   std::cout << "\n" << answer["custom"]["text"].get<std::string>() << "\n";
   for (const Json& warning : answer["warnings"])
     std::cout << "  ! " << warning["text"].get<std::string>() << "\n";
@@ -83,7 +84,7 @@ int run(const FollowUpCommand& command) {
   if (!command.calendar.empty()) {
     const auto written = write_file(command.calendar, answer["calendar"].get<std::string>());
     if (!written) return report(written.error());
-    if (!command.json) std::cout << "\n" << command.calendar << " holds the window for a calendar.\n";
+    if (!command.json) std::cout << say("\n{} holds the window for a calendar.\n", command.calendar);
   }
   return k_done;
 }

@@ -14,6 +14,7 @@
 #include "engine/ask.h"
 #include "job/record/fold.h"
 #include "job/record/sha256.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -56,9 +57,12 @@ int check(const JobOptions& options) {
                              {"nothing_open", attention.empty()}})
               << "\n";
   } else {
-    std::cout << fmt::format("{} events, {} blobs, state {}{}\n{}", folded.event_count, job->blobs.size(),
-                             folded.state_hash,
-                             job->hash_was_promised ? ", as promised" : " (no hash was promised)", attention);
+    std::cout << (job->hash_was_promised ? say("{} events, {} blobs, state {}, as promised",
+                                               folded.event_count, job->blobs.size(), folded.state_hash)
+                                         : say("{} events, {} blobs, state {} (no hash was promised)",
+                                               folded.event_count, job->blobs.size(), folded.state_hash))
+              << "\n"
+              << attention;
   }
   return attention.empty() ? k_done : k_answer_is_no;
 }
@@ -68,8 +72,8 @@ int write_job(const store::JobFile& job, const std::string& path) {
   if (!bytes) return report(bytes.error());
   const Result<std::size_t> written = store::write_durably(path, *bytes);
   if (!written) return report(written.error());
-  std::cout << fmt::format("{}: {} events, {} blobs, state {}\n", path, job.events.size(), job.blobs.size(),
-                           job.events.state_hash());
+  std::cout << say("{}: {} events, {} blobs, state {}\n", path, job.events.size(), job.blobs.size(),
+                   job.events.state_hash());
   return k_done;
 }
 
@@ -101,7 +105,7 @@ int pack(const JobOptions& options) {
   if (problem) {
     Error error;
     error.kind = ErrorKind::not_found;
-    error.message = options.blobs + " cannot be opened: " + problem.message();
+    error.message = say("{} cannot be opened: {}", options.blobs, problem.message());
     error.value = options.blobs;
     return report(error);
   }
@@ -120,7 +124,7 @@ int unpack(const JobOptions& options) {
     if (fs::exists(fs::symlink_status(path))) {
       Error error;
       error.kind = ErrorKind::bad_input;
-      error.message = path.string() + " is there already; nothing is overwritten";
+      error.message = say("{} is there already; nothing is overwritten", path.string());
       error.value = path.string();
       return report(error);
     }
@@ -132,7 +136,7 @@ int unpack(const JobOptions& options) {
     const Result<std::size_t> written = store::write_durably(path, content);
     if (!written) return report(written.error());
   }
-  std::cout << fmt::format("{} files in {}\n", files.size(), options.out);
+  std::cout << say("{} files in {}\n", files.size(), options.out);
   return k_done;
 }
 

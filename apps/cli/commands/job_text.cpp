@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "words/say.h"
+
 namespace lastegg::cli {
 namespace {
 
@@ -48,20 +50,20 @@ std::string rooms_text(const record::JobState& state) {
     for (const Entity& item : state.list("items"))
       if (member_text(item, "room") == room.id) text += item_line(item);
   }
-  if (!elsewhere.empty()) text += "  in no room\n";
+  if (!elsewhere.empty()) text += say("  in no room\n");
   for (const Entity* item : elsewhere) text += item_line(*item);
   return text;
 }
 
 std::string kit_text(const record::JobState& state) {
   std::string text;
-  const auto tell = [&](const char* what, const std::vector<Entity>& list) {
+  const auto tell = [&](const std::string& what, const std::vector<Entity>& list) {
     for (const Entity& entity : list) text += fmt::format("  {}: {}\n", what, title_of(entity));
   };
-  tell("machine", state.list("machines"));
-  tell("head", state.list("heads"));
-  tell("towel", state.list("towels"));
-  tell("probe", state.list("probes"));
+  tell(say("machine"), state.list("machines"));
+  tell(say("head"), state.list("heads"));
+  tell(say("towel"), state.list("towels"));
+  tell(say("probe"), state.list("probes"));
   return text;
 }
 
@@ -75,17 +77,18 @@ std::string reading_line(const Entity& reading) {
         reading.data.at("distance_metres").get<double>() / reading.data.at("seconds").get<double>();
   const auto& layers = reading.data.at("layers");
   const std::size_t count = layers.is_array() ? layers.size() : layers.get<std::size_t>();
-  return fmt::format("    {:6.1f} mm/s  {} layer{}  {:5.1f} C\n", 1000 * metres_per_second, count,
-                     count == 1 ? " " : "s", reading.data.at("peak_celsius").get<double>());
+  const std::string counted = count == 1 ? say("layer ") : say("layers");
+  return fmt::format("    {:6.1f} mm/s  {} {}  {:5.1f} C\n", 1000 * metres_per_second, count, counted,
+                     reading.data.at("peak_celsius").get<double>());
 }
 
 std::string fold_tests_text(const record::JobState& state) {
   std::string text;
   for (const record::FoldTest& test : state.fold_tests) {
-    text += fmt::format("  {}: {} with {}, probe {}\n", title_of(test.test),
-                        title_in(state.list("heads"), member_text(test.test, "head")),
-                        title_in(state.list("towels"), member_text(test.test, "towel")),
-                        title_in(state.list("probes"), member_text(test.test, "probe")));
+    text += say("  {}: {} with {}, probe {}\n", title_of(test.test),
+                title_in(state.list("heads"), member_text(test.test, "head")),
+                title_in(state.list("towels"), member_text(test.test, "towel")),
+                title_in(state.list("probes"), member_text(test.test, "probe")));
     for (const Entity& reading : test.readings) text += reading_line(reading);
   }
   return text;
@@ -96,39 +99,38 @@ std::string fold_tests_text(const record::JobState& state) {
 std::string attention_text(const record::Folded& folded) {
   std::string text;
   for (const record::Conflict& conflict : folded.conflicts) {
-    text += fmt::format("open contradiction about {} {}:\n", conflict.kind, conflict.subject);
+    text += say("open contradiction about {} {}:\n", conflict.kind, conflict.subject);
     for (std::size_t i = 0; i < conflict.rivals.size(); ++i)
-      text += fmt::format("  {} says {}\n", conflict.rivals[i], conflict.values[i].dump());
+      text += say("  {} says {}\n", conflict.rivals[i], conflict.values[i].dump());
   }
   for (const record::Refused& refused : folded.refused)
     if (!refused.settled)
-      text +=
-          fmt::format("does not count: {} {}: {}\n", refused.id, refused.error.where, refused.error.message);
+      text += say("does not count: {} {}: {}\n", refused.id, refused.error.where, refused.error.message);
   for (const Entity& reading : folded.state.readings_without_test)
-    text += fmt::format("reading {} belongs to a fold test that is not here\n", reading.id);
+    text += say("reading {} belongs to a fold test that is not here\n", reading.id);
   for (const record::UnknownKind& unknown : folded.unknown)
-    text += fmt::format("kept, not read: {} of kind {}, from a newer version\n", unknown.count, unknown.kind);
+    text += say("kept, not read: {} of kind {}, from a newer version\n", unknown.count, unknown.kind);
   return text;
 }
 
 std::string job_text(const record::Folded& folded) {
   const record::JobState& state = folded.state;
   std::string text =
-      fmt::format("{}\n{} events, state {}\n", state.job ? title_of(*state.job) : "(no job stated)",
-                  folded.event_count, folded.state_hash.substr(0, 6));
+      say("{}\n{} events, state {}\n", state.job ? title_of(*state.job) : say("(no job stated)"),
+          folded.event_count, folded.state_hash.substr(0, 6));
   if (state.job && state.job->data.value("invented", false))
-    text += "All its measured values are invented.\n";
-  const auto section = [&](const char* title, const std::string& body) {
+    text += say("All its measured values are invented.\n");
+  const auto section = [&](const std::string& title, const std::string& body) {
     if (!body.empty()) text += fmt::format("\n{}\n{}", title, body);
   };
-  section("Rooms", rooms_text(state));
-  section("Kit", kit_text(state));
-  section("Fold tests", fold_tests_text(state));
+  section(say("Rooms"), rooms_text(state));
+  section(say("Kit"), kit_text(state));
+  section(say("Fold tests"), fold_tests_text(state));
   std::string removed;
   for (const record::Removed& one : state.removed)
     removed += fmt::format("  {} {}\n", one.entity.kind, title_of(one.entity));
-  section("Off the lists", removed);
-  section("To look at", attention_text(folded));
+  section(say("Off the lists"), removed);
+  section(say("To look at"), attention_text(folded));
   return text;
 }
 

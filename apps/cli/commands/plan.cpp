@@ -9,12 +9,14 @@
 #include "apps/cli/commands/command.h"
 #include "apps/cli/commands/job_text.h"
 #include "apps/cli/files.h"
+#include "apps/cli/spoken.h"
 #include "apps/store/durable_file.h"
 #include "apps/store/job_file.h"
 #include "engine/ask.h"
 #include "engine/document.h"
 #include "engine/job_requests.h"
 #include "job/record/fold.h"
+#include "words/say.h"
 
 namespace lastegg::embedded {
 extern const std::string_view examples_demo_ndjson;
@@ -51,10 +53,10 @@ std::string pace_words(const Json& pace) {
   if (pace["recommended_metres_per_second"].is_null()) return "-";
   const double recommended = pace["recommended_metres_per_second"];
   if (pace["style"] == "place_hold_move") {
-    return fmt::format("hold {:.0f} s, move {:.0f} mm", pace["hold_seconds"].get<double>(),
-                       1e3 * pace["move_metres"].get<double>());
+    return say("hold {:.0f} s, move {:.0f} mm", pace["hold_seconds"].get<double>(),
+               1e3 * pace["move_metres"].get<double>());
   }
-  return fmt::format("{:.1f} mm/s ({:.0f} s per 30 cm)", 1e3 * recommended, 0.3 / recommended);
+  return say("{:.1f} mm/s ({:.0f} s per 30 cm)", 1e3 * recommended, 0.3 / recommended);
 }
 
 void print(const Json& plan) {
@@ -65,40 +67,40 @@ void print(const Json& plan) {
     if (edge["item_index"] != item) {
       item = edge["item_index"];
       std::cout << "\n" << plan["items"][static_cast<std::size_t>(item)]["title"].get<std::string>() << "\n";
-      std::cout << "  height   length   pace                        verdict      edge\n";
+      std::cout << say("  height   length   pace                        verdict      edge\n");
     }
     const Json& pace = plan["paces"][edge["pace_index"].get<std::size_t>()];
     std::cout << fmt::format("  {:4.2f} m  {:5.2f} m   {:<26}  {:<11}  {} [{}]\n",
                              edge["height_metres"].get<double>(), edge["length_metres"].get<double>(),
-                             pace_words(pace), pace["verdict_at_recommended"].get<std::string>(),
+                             pace_words(pace), spoken(pace["verdict_at_recommended"].get<std::string>()),
                              edge["title"].get<std::string>(), edge["pace_index"].get<int>() + 1);
   }
-  std::cout << "\nWhat limits each\n";
+  std::cout << "\n" << say("What limits each") << "\n";
   for (std::size_t i = 0; i < plan["paces"].size(); ++i) {
     const Json& reason = plan["paces"][i]["reason"];
     if (!reason.is_null()) std::cout << fmt::format("  [{}] {}\n", i + 1, reason["text"].get<std::string>());
   }
   std::cout << "\n" << plan["summary"].get<std::string>() << "\n";
   for (const Json& closed : plan["closed_by"]) {
-    std::cout << fmt::format("  {} edges without a pace: {}\n", closed["edges"].get<int>(),
-                             closed["text"].get<std::string>());
+    std::cout << say("  {} edges without a pace: {}\n", closed["edges"].get<int>(),
+                     closed["text"].get<std::string>());
   }
   if (plan.contains("in_minutes_left")) {
     const Json& left = plan["in_minutes_left"];
-    std::cout << "\n" << left["text"].get<std::string>() << "\nIn this order\n";
+    std::cout << "\n" << left["text"].get<std::string>() << "\n" << say("In this order") << "\n";
     for (const Json& index : left["edges"]) {
       const Json& edge = edges[index.get<std::size_t>()];
-      std::cout << fmt::format(
-          "  {:>4.0f} s  {:4.1f} of 100 bugs  {}, {}\n", edge["seconds"].get<double>(),
-          100 * edge["bug_share"].get<double>(),
-          plan["items"][edge["item_index"].get<std::size_t>()]["title"].get<std::string>(),
-          edge["title"].get<std::string>());
+      std::cout << say("  {:>4.0f} s  {:4.1f} of 100 bugs  {}, {}\n", edge["seconds"].get<double>(),
+                       100 * edge["bug_share"].get<double>(),
+                       plan["items"][edge["item_index"].get<std::size_t>()]["title"].get<std::string>(),
+                       edge["title"].get<std::string>());
     }
   }
   for (const Json& warning : plan["warnings"])
-    std::cout << fmt::format("Note: {}.\n", warning["text"].get<std::string>());
-  std::cout << "Steam burns. Never open a hot boiler; outlets and electronics are never steamed; unknown "
-               "finish: a hidden spot first.\n";
+    std::cout << say("Note: {}.\n", warning["text"].get<std::string>());
+  std::cout << say(
+      "Steam burns. Never open a hot boiler; outlets and electronics are never steamed; unknown "
+      "finish: a hidden spot first.\n");
 }
 
 // A job file or events, or a request of the question plan.
@@ -138,15 +140,16 @@ int demo(const PlanOptions& options) {
     if (!bytes) return report(bytes.error());
     const Result<std::size_t> written = store::write_durably(options.out, *bytes);
     if (!written) return report(written.error());
-    std::cout << fmt::format("{}: the demo job, {} events. Everything in it is invented.\n", options.out,
-                             job->events.size());
+    std::cout << say("{}: the demo job, {} events. Everything in it is invented.\n", options.out,
+                     job->events.size());
     return k_done;
   }
   if (!options.as_json) {
-    std::cout << job_text(record::fold(job->events))
-              << "\nPaces from the invented fold test. People, place, equipment and every measured value of "
-                 "this job are invented.\n"
-              << std::flush;
+    std::cout
+        << job_text(record::fold(job->events))
+        << say("\nPaces from the invented fold test. People, place, equipment and every measured value of "
+               "this job are invented.\n")
+        << std::flush;
   }
   return answer_plan(request_of(*job, options), options);
 }

@@ -17,6 +17,7 @@
 #include "apps/store/durable_file.h"
 #include "engine/ask.h"
 #include "physics/quantities/unit_text.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -54,8 +55,8 @@ Result<Json> report_answer(const ReportCommand& command, const Json& folded) {
     if (!celsius) return refuse(celsius.error());
     if (day.empty())
       return refuse({ErrorKind::bad_input,
-                     "no visit of the record says when it was treated; give --treated-on", "--treated-on", "",
-                     "", ""});
+                     say("no visit of the record says when it was treated; give --treated-on"),
+                     "--treated-on", "", "", ""});
     const auto follow_up = answer_to("follow_up", {{"temperature_celsius", *celsius}, {"treated_on", day}});
     if (!follow_up) return refuse(follow_up.error());
     request["follow_up"] = *follow_up;
@@ -90,11 +91,10 @@ void print(const Json& report, const Json& units) {
       for (const Json& line : block[part])
         std::cout << (part[0] == 'r' ? "  - " : "  ") << line["text"].get<std::string>() << "\n";
   }
-  std::cout << fmt::format("\nRecord {}, {} facts, engine {}, {} samples. Units of the job: {}.\n",
-                           report["basis"]["state_hash"].get<std::string>().substr(0, 12),
-                           report["basis"]["event_count"].get<int>(),
-                           report["basis"]["engine"].get<std::string>(),
-                           report["basis"]["samples"].get<int>(), units.dump());
+  std::cout << say("\nRecord {}, {} facts, engine {}, {} samples. Units of the job: {}.\n",
+                   report["basis"]["state_hash"].get<std::string>().substr(0, 12),
+                   report["basis"]["event_count"].get<int>(), report["basis"]["engine"].get<std::string>(),
+                   report["basis"]["samples"].get<int>(), units.dump());
 }
 
 int run(const ReportCommand& command) {
@@ -113,8 +113,7 @@ int run(const ReportCommand& command) {
     if (!text)
       return report(
           {ErrorKind::not_found,
-           fmt::format("the report page is not at {}; build the web page first (tools/build_web.sh)",
-                       path.string()),
+           say("the report page is not at {}; build the web page first (tools/build_web.sh)", path.string()),
            "", path.string(), "", ""});
     page = *text;
   }
@@ -138,7 +137,7 @@ int run(const ReportCommand& command) {
   const auto written = store::write_durably(html, *filled);
   if (!written) return report(written.error());
   if (is_kept && !command.as_json)
-    std::cout << fmt::format("{}: {} KiB, opens without a network\n", html.string(), filled->size() / 1024);
+    std::cout << say("{}: {} KiB, opens without a network\n", html.string(), filled->size() / 1024);
   if (command.pdf.empty()) return k_done;
   const auto printed = print_pdf(chromium, html, command.pdf);
   std::error_code failure;

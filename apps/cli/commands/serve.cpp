@@ -16,6 +16,7 @@
 #include "apps/cli/commands/command.h"
 #include "apps/cli/files.h"
 #include "apps/server/server.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -94,13 +95,13 @@ int serve(const ServeOptions& options) {
   });
 
   const std::string address = server.address() + (options.demo ? "?demo" : "");
-  std::cout << "Last Egg is at " << address << "\n";
+  std::cout << say("Last Egg is at {}", address) << "\n";
   if (!has_page)
-    std::cout << "The page has not been built; questions are answered at " << address << "api/ask/.\n";
+    std::cout << say("The page has not been built; questions are answered at {}api/ask/.", address) << "\n";
   if (!server::is_loopback(listen->host))
-    std::cout
-        << "Caution: anybody who reaches this machine on the network can open it; there is no password.\n";
-  std::cout << "Ctrl-C stops it.\n" << std::flush;
+    std::cout << say(
+        "Caution: anybody who reaches this machine on the network can open it; there is no password.\n");
+  std::cout << say("Ctrl-C stops it.\n") << std::flush;
   if (options.open && has_display()) open_browser(address);
 
   int signal = 0;
@@ -108,10 +109,10 @@ int serve(const ServeOptions& options) {
   server.stop();
   if (ended.get_future().wait_for(k_patience_at_the_end) == std::future_status::ready) {
     runner.join();
-    std::cout << "Stopped.\n";
+    std::cout << say("Stopped.\n");
     return k_done;
   }
-  std::cout << "Stopped; an unfinished answer was given up.\n" << std::flush;
+  std::cout << say("Stopped; an unfinished answer was given up.\n") << std::flush;
   std::_Exit(k_done);  // nothing is stored here, so nothing is lost
 }
 

@@ -10,7 +10,9 @@
 #include "apps/cli/commands/command.h"
 #include "apps/cli/files.h"
 #include "apps/cli/job_answers.h"
+#include "apps/cli/spoken.h"
 #include "engine/ask.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -22,43 +24,43 @@ struct TreatedCommand {
 };
 
 std::string state_words(const std::string& state) {
-  return state == "not_proven" ? "not proven" : state == "not_treated" ? "not treated" : state;
+  return spoken(state == "not_proven" ? "not proven" : state == "not_treated" ? "not treated" : state);
 }
 
 void print(const Json& answer) {
   for (const Json& item : answer["items"]) {
     const Json& counts = item["counts"];
-    std::cout << fmt::format("\n{}: {} edges, {} with a timed pass, {} lethal\n",
-                             item["title"].get<std::string>(), counts["edges"].get<int>(),
-                             counts["treated"]["edges"].get<int>(), counts["lethal"].get<int>());
+    std::cout << say("\n{}: {} edges, {} with a timed pass, {} lethal\n", item["title"].get<std::string>(),
+                     counts["edges"].get<int>(), counts["treated"]["edges"].get<int>(),
+                     counts["lethal"].get<int>());
     for (const Json& edge : item["edges"]) {
       const bool is_told = edge["treated"]["passes"].get<int>() > 0 || !edge["marks"].empty() ||
                            !edge["redo"]["reason"].is_null();
       const std::string code = edge["cause"]["code"];
       if (!is_told || code == "barred" || code == "other_method") continue;
       const Json& modelled = edge["modelled"];
-      const std::string kill =
-          !modelled.is_null() && modelled["kill_probability"].is_number()
-              ? fmt::format("{:.0f} in 100", 100 * modelled["kill_probability"].get<double>())
-              : std::string("-");
+      const std::string kill = !modelled.is_null() && modelled["kill_probability"].is_number()
+                                   ? say("{:.0f} in 100", 100 * modelled["kill_probability"].get<double>())
+                                   : std::string("-");
       std::cout << fmt::format("  {:<11} {:>9}  {:<9} {}\n", state_words(edge["state"]), kill,
-                               edge["redo"]["state"].get<std::string>(), edge["title"].get<std::string>());
+                               spoken(edge["redo"]["state"].get<std::string>()),
+                               edge["title"].get<std::string>());
       if (edge["state"] != "lethal")
         std::cout << "               " << edge["cause"]["text"].get<std::string>() << "\n";
     }
     if (counts["not_treated"].get<int>() + counts["barred"].get<int>() > 0)
-      std::cout << fmt::format("  not treated {}, barred {}\n", counts["not_treated"].get<int>(),
-                               counts["barred"].get<int>());
+      std::cout << say("  not treated {}, barred {}\n", counts["not_treated"].get<int>(),
+                       counts["barred"].get<int>());
   }
   const Json& counts = answer["counts"];
-  std::cout << fmt::format(
+  std::cout << say(
       "\nTreated   {} passes over {} edges, {:.1f} m, {:.0f} min\nMeasured  {} readings behind the head\n"
       "Modelled  {} edges, {:.1f} m of them lethal\n",
       counts["treated"]["passes"].get<int>(), counts["treated"]["edges"].get<int>(),
       counts["treated"]["metres"].get<double>(), counts["treated"]["seconds"].get<double>() / 60,
       counts["spot_readings"].get<int>(), counts["modelled"]["edges"].get<int>(),
       counts["modelled"]["lethal_metres"].get<double>());
-  std::cout << fmt::format(
+  std::cout << say(
       "Edges     {} lethal, {} not proven, {} short, {} barred, {} not treated\nRedo      {} open, {} "
       "explained\n",
       counts["lethal"].get<int>(), counts["not_proven"].get<int>(), counts["short"].get<int>(),

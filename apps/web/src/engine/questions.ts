@@ -27,6 +27,8 @@ export type SaturationRequest = {
   elevation_metres?: number | string;
   /** Moles of steam per mole of the mixture of steam and air. [fraction] [more than 0, at most 1] */
   steam_fraction?: number | string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type SaturationAnswer = {
@@ -126,6 +128,8 @@ export type ConductionRequest = {
   depths_metres: (number | string)[];
   /** Moments asked for. [1 to 1000 entries] */
   times_seconds: (number | string)[];
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type ConductionAnswer = {
@@ -176,6 +180,8 @@ export type DoseRequest = {
   onset_celsius?: number | string;
   /** Override, for checking. [celsius] [at least 30, at most 1000] */
   cap_celsius?: number | string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type DoseAnswer = {
@@ -306,6 +312,8 @@ export type PassRequest = {
   pressure_pascal?: number | string;
   /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
   elevation_metres?: number | string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type PassAnswer = {
@@ -884,6 +892,8 @@ export type FoldTestRequest = {
     /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
     elevation_metres?: number | string;
   })[];
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type FoldTestAnswer = {
@@ -2186,6 +2196,8 @@ export type PaceRequest = {
   };
   /** Pause to cool between repeat passes, where they are tried; 20 (an estimate) if left out. [seconds] [at least 0.1, at most 3600] */
   gap_seconds?: number | string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type PaceAnswer = {
@@ -3481,6 +3493,8 @@ export type AsTreatedRequest = {
     /** Width of what was steamed. [metres] [more than 0, at most 2] Default 0.1. */
     strip_metres?: number | string;
   }[];
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type AsTreatedAnswer = {
@@ -3706,6 +3720,8 @@ export type BoilerRequest = {
   pressure_pascal?: number | string;
   /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
   elevation_metres?: number | string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type BoilerAnswer = {
@@ -3831,6 +3847,8 @@ export type JetRequest = {
   pressure_pascal?: number | string;
   /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
   elevation_metres?: number | string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type JetAnswer = {
@@ -3889,6 +3907,8 @@ export type JetAnswer = {
 export type CatalogueRequest = {
   /** Only kinds of this group. */
   group?: "bed" | "seat" | "storage" | "small" | "room";
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type CatalogueAnswer = {
@@ -4058,6 +4078,8 @@ export type FurnitureRequest = {
     /** Where a split lies along the edge; the middle if left out. [at least 0, at most 1] */
     at_share?: number;
   }[];
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type FurnitureAnswer = {
@@ -4257,6 +4279,8 @@ export type SurveyRequest = {
   }[];
   /** Whether bugs were fought here before. Default "not_known". */
   treated_before?: "yes" | "no" | "not_known";
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type SurveyAnswer = {
@@ -5659,6 +5683,8 @@ export type PlanRequest = {
   }[];
   /** Time left for steaming. [minutes] [at least 0, at most 1440] */
   minutes_left?: number | string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type PlanAnswer = {
@@ -6072,6 +6098,8 @@ export type MethodRequest = {
   }[];
   /** What was tried before. [0 to 100 entries] */
   prior_treatments?: string[];
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type MethodAnswer = {
@@ -6341,6 +6369,8 @@ export type VisitRequest = {
     /** For an hour of one person. [at least 0, at most 1000000] Default 0. */
     per_hour?: number;
   };
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type VisitAnswer = {
@@ -6543,6 +6573,8 @@ export type PreparationRequest = {
     /** Name of the room. */
     room?: string;
   }[];
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type PreparationAnswer = {
@@ -6736,6 +6768,8 @@ export type VisitRequestsRequest = {
   machines?: number;
   /** The crew stays until the bed is put back. */
   waits_for_bed?: boolean;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type VisitRequestsAnswer = {
@@ -6766,6 +6800,8 @@ export type FoldEventsRequest = {
   lines?: string[];
   /** Events as objects, where bytes do not matter. */
   events?: unknown[];
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type FoldEventsAnswer = {
@@ -7971,6 +8007,8 @@ export type JobRequestsRequest = {
   state: {
     [key: string]: unknown;
   };
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type JobRequestsAnswer = {
@@ -8064,6 +8102,8 @@ export type TreatedRequest = {
   }[];
   /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
   samples?: number;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type TreatedAnswer = {
@@ -8294,6 +8334,8 @@ export type FollowUpRequest = {
   uncertainty_celsius?: number | string;
   /** What the calendar entry is about; no names of persons. */
   title?: string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type FollowUpAnswer = {
@@ -8530,16 +8572,18 @@ export type ReportRequest = {
   state_hash: string;
   /** Facts of that record. [at least 0] Default 0. */
   event_count?: number;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type ReportAnswer = {
   /** Title of the document. */
   title: {
-    /** What is said, for another language. */
+    /** What is said, for programs. */
     code: string;
     /** The values that stand in it. */
     parameters: unknown;
-    /** In English. */
+    /** In words. */
     text: string;
     /** Item it is about. */
     item?: string;
@@ -8548,7 +8592,7 @@ export type ReportAnswer = {
     /** State it speaks of: a word of the question treated. */
     state?: string;
   };
-  /** Of its text. */
+  /** Of its text: en, en-GB or es. */
   language: string;
   /** Day. */
   on: string | null;
@@ -8556,15 +8600,15 @@ export type ReportAnswer = {
   blocks: {
     /** Summary, found, treated, measured, modelled, not_treated, redo, harm, hidden_spots, damage_before, next_visit, cautions, how_sure. */
     code: string;
-    /** In English. */
+    /** In words. */
     heading: string;
     /** Sentences. */
     lines: {
-      /** What is said, for another language. */
+      /** What is said, for programs. */
       code: string;
       /** The values that stand in it. */
       parameters: unknown;
-      /** In English. */
+      /** In words. */
       text: string;
       /** Item it is about. */
       item?: string;
@@ -8575,11 +8619,11 @@ export type ReportAnswer = {
     }[];
     /** Entries of a list. */
     rows: {
-      /** What is said, for another language. */
+      /** What is said, for programs. */
       code: string;
       /** The values that stand in it. */
       parameters: unknown;
-      /** In English. */
+      /** In words. */
       text: string;
       /** Item it is about. */
       item?: string;
@@ -8722,6 +8766,8 @@ export type ProbeCheckRequest = {
   pressure_pascal?: number | string;
   /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
   elevation_metres?: number | string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
 };
 
 export type ProbeCheckAnswer = {
