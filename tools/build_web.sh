@@ -11,7 +11,7 @@ if [[ "${1:-}" == --install ]]; then exit 0; fi
 engine=../../build/wasm/lastegg.wasm
 done_mark=dist/.built
 newer() {
-  find . "$engine" -path ./node_modules -prune -o -path ./dist -prune -o -path ./public/lastegg.wasm -prune -o \
+  find . "$engine" -path ./node_modules -prune -o -path ./dist -prune -o \
     -type f -newer "$done_mark" -print -quit
 }
 if [[ -f "$done_mark" && -z "$(newer)" ]]; then
@@ -22,5 +22,5 @@ mark=$(mktemp)  # its time is that of the beginning: what changes during the bui
 trap 'rm -f "$mark"' EXIT
 npm run build
 find dist -type f -size +1k \( -name '*.js' -o -name '*.css' -o -name '*.html' -o -name '*.wasm' -o -name '*.svg' \
-  -o -name '*.json' -o -name '*.webmanifest' \) -exec brotli --force --keep --quality=11 --lgwin=24 {} +
+  -o -name '*.json' -o -name '*.ndjson' -o -name '*.webmanifest' \) -exec brotli --force --keep --quality=11 --lgwin=24 {} +
 touch -r "$mark" "$done_mark"

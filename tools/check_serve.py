@@ -37,7 +37,10 @@ def main():
         for script in re.findall(r'(?:src|href)="\.?/?([^":]+\.(?:js|css|webmanifest))"', text):
             with urllib.request.urlopen(address + script, timeout=PATIENCE_SECONDS) as file:
                 expect(file.status == 200 and file.read(), f"{script} is served as {file.headers['Content-Type']}")
-        with urllib.request.urlopen(address + "lastegg.wasm", timeout=PATIENCE_SECONDS) as engine:
+        with urllib.request.urlopen(address + "sw.js", timeout=PATIENCE_SECONDS) as worker:
+            stored = re.findall(r"assets/lastegg-[\w-]+\.wasm", worker.read().decode())
+        expect(len(stored) == 1, f"the service worker stores one engine: {', '.join(stored)}")
+        with urllib.request.urlopen(address + stored[0], timeout=PATIENCE_SECONDS) as engine:
             expect(engine.headers["Content-Type"] == "application/wasm" and engine.read(4) == b"\0asm", "the engine is served as WebAssembly")
         with urllib.request.urlopen(address + "demo/apartment.ndjson", timeout=PATIENCE_SECONDS) as demo:
             events = [json.loads(event) for event in demo.read().decode().splitlines()]

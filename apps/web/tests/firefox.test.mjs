@@ -50,7 +50,7 @@ test('server gone, page loaded again: the facts are there', async () => {
     for (let i = 0; i < 200; i++) {
       const names = (await caches.keys()).filter((name) => name.includes('precache'));
       for (const name of names) {
-        if ((await (await caches.open(name)).keys()).some((request) => request.url.includes('lastegg.wasm'))) return;
+        if ((await (await caches.open(name)).keys()).some((request) => request.url.endsWith('.wasm'))) return;
       }
       await new Promise((wait) => setTimeout(wait, 100));
     }

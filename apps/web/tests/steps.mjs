@@ -63,7 +63,7 @@ export async function readyForOffline(page) {
       const names = (await caches.keys()).filter((name) => name.includes('precache'));
       for (const name of names) {
         const urls = (await (await caches.open(name)).keys()).map((request) => request.url);
-        if (urls.some((one) => one.includes('lastegg.wasm')) && urls.some((one) => one.includes('index.html'))) return;
+        if (urls.some((one) => one.endsWith('.wasm')) && urls.some((one) => one.includes('index.html'))) return;
       }
       await new Promise((wait) => setTimeout(wait, 100));
     }

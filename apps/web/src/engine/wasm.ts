@@ -12,9 +12,9 @@ export function locateEngine(url: string): void {
 }
 
 async function compiled(): Promise<WebAssembly.Module> {
-  const response = await fetch(engineUrl, { cache: 'no-cache' });
+  const response = await fetch(engineUrl);
   if (!response.ok) throw new Error(`engine file: HTTP ${response.status}`);
-  return WebAssembly.compile(await response.arrayBuffer());
+  return WebAssembly.compileStreaming(response);
 }
 
 async function instance(): Promise<Engine> {

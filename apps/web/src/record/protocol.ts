@@ -16,7 +16,8 @@ export interface Requests {
   open: { ask: { job?: string }; get: Opened };
   append: { ask: { job: string; lines: { id: string; line: string }[] }; get: OpenJob };
   keepBlob: { ask: { job: string; bytes: Blob }; get: { hash: string } };
-  blob: { ask: { job: string; hash: string }; get: Blob | null };
+  /** In the order asked; null where a blob is not on this device. */
+  blobs: { ask: { job: string; hashes: string[] }; get: (Blob | null)[] };
   start: { ask: { job: string; title: string; lines: { id: string; line: string }[] }; get: OpenJob };
   /** `more`: lines that the store has refused and the page still holds. */
   export: { ask: { job: string; more: { id: string; line: string }[] }; get: { bytes: Uint8Array; name: string; count: number; stateHash: string } };

@@ -1,4 +1,5 @@
 // The page's side of the record worker: the open job as reactive state, and the one way to write a fact.
+import engineFile from '#built/lastegg.wasm?url';
 import { k_kit_lists, k_lists, type EngineError, type Entity, type FoldedRecord, type JobRequests, type JobState, type RecordEvent } from '../engine/shapes';
 import type { ExportInfo, Imported, JobInfo, OpenJob, RequestName, Requests } from './protocol';
 export type { JobInfo } from './protocol';
@@ -27,7 +28,7 @@ class RecordWorker {
       if (data.ok) one?.done(data.value);
       else one?.failed(new Error(data.message));
     };
-    void this.say('locate', { url: new URL('lastegg.wasm', document.baseURI).href });
+    void this.say('locate', { url: new URL(engineFile, document.baseURI).href });
   }
 
   say<Name extends RequestName>(name: Name, body: Requests[Name]['ask']): Promise<Requests[Name]['get']> {

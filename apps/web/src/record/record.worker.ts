@@ -101,7 +101,7 @@ const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise
     await alone(() => store.blobs.put({ job, hash, bytes, mediaType: bytes.type }));
     return { hash };
   },
-  blob: async ({ job, hash }) => (await store.blobs.get([job, hash]))?.bytes ?? null,
+  blobs: async ({ job, hashes }) => (await store.blobs.bulkGet(hashes.map((hash) => [job, hash] as [string, string]))).map((one) => one?.bytes ?? null),
   export: async ({ job, more }) => {
     const stored = await store.events.where('job').equals(job).toArray();
     const rows = [...stored, ...more.filter((one) => !stored.some((row) => row.id === one.id))];
