@@ -1,5 +1,6 @@
 // A photo on its way into the record: made smaller, its position data and everything else of the camera left behind.
 // Blobs are kept before the fact that names them, so that no fact names what is not there.
+import { words } from '../words/words';
 import { job } from './job.svelte';
 import { worker } from './record';
 import { uuidv7 } from './uuid';
@@ -15,20 +16,20 @@ async function smaller(file: Blob): Promise<{ bytes: Blob; width: number; height
   const width = Math.max(1, Math.round(size.width * share)), height = Math.max(1, Math.round(size.height * share));
   const canvas = new OffscreenCanvas(width, height);
   const paint = canvas.getContext('2d');
-  if (!paint) throw new Error('This browser cannot draw the photo.');
+  if (!paint) throw new Error(words.inspect.photos.notDrawn);
   paint.drawImage(size, 0, 0, width, height);
   size.close();
   const pixels = paint.getImageData(0, 0, Math.min(64, width), Math.min(64, height)).data;
   const empty = pixels.every((value, i) => i % 4 === 3 ? value === 0 : true);
-  if (empty) throw new Error('The photo came out empty: this device cannot decode a picture of that size.');
+  if (empty) throw new Error(words.inspect.photos.cameEmpty);
   return { bytes: await canvas.convertToBlob({ type: 'image/jpeg', quality: k_quality }), width, height };
 }
 
 /** Keeps a photo and states where it was taken. Throws an Error with a plain sentence when the file is no picture. */
 export async function keepPhoto(file: Blob, where: Where): Promise<string> {
-  if (!job.id) throw new Error('No job is open.');
+  if (!job.id) throw new Error(words.inspect.photos.noJob);
   const { bytes, width, height } = await smaller(file).catch((error: unknown) => {
-    throw new Error(error instanceof Error && error.message.startsWith('The photo') ? error.message : 'This file is not a picture that this device can read.');
+    throw new Error(error instanceof Error && error.message === words.inspect.photos.cameEmpty ? error.message : words.inspect.photos.notAPicture);
   });
   const { hash } = await worker.say('keepBlob', { job: job.id, bytes });
   const id = uuidv7();

@@ -3,6 +3,7 @@ export const everywhere = {
   app: { name: 'Last Egg', tagline: 'How fast to move the head, edge by edge, so that the last egg dies.' },
   places: { inspect: 'Inspect', kit: 'Kit', plan: 'Plan', treat: 'Treat', prove: 'Prove', record: 'Record' },
   ask: { inspect: 'Where are they?', kit: 'What can my steamer really do?', plan: 'What, how fast, how sure?', treat: 'Am I doing it right, now?', prove: 'Did every edge get it?', record: 'What is kept?' },
+  skip: 'Skip to the content',
 
   kept: {
     none: 'Nothing entered yet',
@@ -90,5 +91,12 @@ export const everywhere = {
     where: 'at',
     retry: 'Try again',
     keptAnyway: 'Your facts are saved; only the computation failed.',
+    stopped: 'The computation stopped.',
+  },
+  measure: {
+    inHundred: (count: number) => `${count} in 100`,
+    underOne: 'under 1 in 100',
+    perFoot: 's per foot',
+    perThirty: 's per 30 cm',
   },
 };

@@ -123,7 +123,7 @@ export const inspect = {
 
   levels: { confirmed: 'confirmed', probable: 'probable', old: 'old signs', suspected: 'suspected', none: 'none seen', not_looked: 'not looked' } as Record<string, string>,
   classes: { none_counted: 'no live bug counted', up_to_12: '12 or fewer counted', from_13_to_30: '13 to 30 counted', over_30: 'over 30 counted' } as Record<string, string>,
-  live: (count: number) => (count === 1 ? 'live bug' : 'live bugs'),
+  live: (count: number): string => (count === 1 ? 'live bug' : 'live bugs'),
   atLeast: 'at least',
   verdict: 'How sure are we?',
   next: 'Look here next',
@@ -145,6 +145,10 @@ export const inspect = {
     damages: ['torn', 'stained', 'burned', 'scratched', 'loose', 'swollen'],
     remove: 'Take off the list',
     shows: 'The photo shows damage from before',
+    notDrawn: 'This browser cannot draw the photo.',
+    cameEmpty: 'The photo came out empty: this device cannot decode a picture of that size.',
+    noJob: 'No job is open.',
+    notAPicture: 'This file is not a picture that this device can read.',
   },
 
   cloth: {
