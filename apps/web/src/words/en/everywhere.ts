@@ -55,12 +55,15 @@ export const everywhere = {
   kinds: {
     seam: 'seam', welt: 'welt', tape_edge: 'tape edge', fold: 'fold', tuft: 'tuft', quilting: 'quilting', pleat: 'pleat', skirt: 'skirt',
     zip: 'zip', handle: 'handle', label: 'label', vent: 'vent', staple_line: 'staple line', dust_cover_edge: 'dust cover edge',
-    leg_joint: 'leg joint', gap: 'gap',
+    leg_joint: 'leg joint', gap: 'gap', wood_joint: 'wood joint', metal_joint: 'metal joint', wall_joint: 'wall joint', screw_hole: 'screw hole',
+    drawer_runner: 'drawer runner', headboard_back: 'back of the headboard', skirting_gap: 'gap at the baseboard', carpet_edge: 'carpet edge', pile: 'carpet pile',
+    curtain_heading: 'curtain heading', heap: 'heap', electrical_cover: 'electrical cover',
   } as Record<string, string>,
   coverings: {
     cotton: 'cotton', linen: 'linen', polyester: 'polyester', velvet: 'velvet', wool: 'wool', viscose: 'viscose', acrylic: 'acrylic',
     olefin: 'olefin', leather: 'leather', coated: 'vinyl or coated', mattress_tick: 'mattress tick', unknown: 'not known',
   } as Record<string, string>,
+  qualities: { measured: 'measured', handbook: 'handbook', practice: 'practice', estimate: 'estimate', 'from memory': 'from memory' } as Record<string, string>,
   sizes: {
     twin: 'twin', twin_xl: 'twin XL', full: 'full', queen: 'queen', king: 'king', california_king: 'California king',
   } as Record<string, string>,

@@ -1,5 +1,6 @@
 // Words of the place Inspect, US English: rooms, items and their edges, what was found. People, hazards and look-alikes
 // have files of their own beside this one.
+import { dimensions } from './dimensions';
 import { lookalikes } from './inspect_lookalikes';
 import { people } from './inspect_people';
 
@@ -13,6 +14,7 @@ const kinds: Record<string, string> = {
 };
 
 export const inspect = {
+  dimensionNames: dimensions,
   lookalikes,
   people,
   item: kinds,

@@ -59,12 +59,15 @@ export const everywhere: Everywhere = {
   kinds: {
     seam: 'costura', welt: 'vivo', tape_edge: 'ribete', fold: 'pliegue', tuft: 'capitoné', quilting: 'acolchado', pleat: 'tabla', skirt: 'faldón',
     zip: 'cremallera', handle: 'asa', label: 'etiqueta', vent: 'respiradero', staple_line: 'línea de grapas', dust_cover_edge: 'borde de la tela inferior',
-    leg_joint: 'unión de la pata', gap: 'hueco',
+    leg_joint: 'unión de la pata', gap: 'hueco', wood_joint: 'unión de madera', metal_joint: 'unión de metal', wall_joint: 'unión de pared', screw_hole: 'agujero de tornillo',
+    drawer_runner: 'guía de cajón', headboard_back: 'dorso de la cabecera', skirting_gap: 'hueco del zócalo', carpet_edge: 'borde de alfombra', pile: 'pelo de alfombra',
+    curtain_heading: 'cabezal de cortina', heap: 'montón', electrical_cover: 'tapa eléctrica',
   },
   coverings: {
     cotton: 'algodón', linen: 'lino', polyester: 'poliéster', velvet: 'terciopelo', wool: 'lana', viscose: 'viscosa', acrylic: 'acrílico',
     olefin: 'olefina', leather: 'cuero', coated: 'vinilo o recubierto', mattress_tick: 'tela de colchón', unknown: 'no se sabe',
   },
+  qualities: { measured: 'medido', handbook: 'manual', practice: 'práctica', estimate: 'estimación', 'from memory': 'de memoria' },
   sizes: {
     twin: 'individual', twin_xl: 'individual larga', full: 'matrimonial', queen: 'queen', king: 'king', california_king: 'king California',
   },

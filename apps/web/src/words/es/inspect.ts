@@ -1,9 +1,11 @@
 // Words of the place Inspect, Spanish.
 import type { Words } from '../en';
+import { dimensions } from './dimensions';
 import { lookalikes } from './inspect_lookalikes';
 import { people } from './inspect_people';
 
 export const inspect: Words['inspect'] = {
+  dimensionNames: dimensions,
   lookalikes,
   people,
   item: {
