@@ -1,11 +1,20 @@
-// What does not fit on the screen: a page wider than the screen, text cut off by its own box, text that leaves its control,
-// and text of a drawing that leaves the drawing. Runs in the page.
+// What does not fit on the screen: a page wider than the screen, text cut off by its own box, text that leaves its control or its
+// drawing, a word broken in two, and text that lies over other text. Runs in the page.
 export async function overflows(page, allowed) {
   return page.evaluate((allowed) => {
     const found = [];
     const name = (element) => `${element.tagName.toLowerCase()}.${String(element.getAttribute('class') ?? '').replace(/ ?svelte-\w+/g, '')} "${element.textContent.trim().replace(/\s+/g, ' ').slice(0, 60)}"`;
     const isAllowed = (element) => allowed.some((selector) => element.closest(selector));
     const shown = (element) => element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) && !element.closest('.unseen, .skip');
+    /** Not scrolled out of a list that scrolls by itself. */
+    const inSight = (element, rect) => {
+      for (let around = element; around && around !== document.body; around = around.parentElement) {
+        if (getComputedStyle(around).overflowY === 'visible') continue;
+        const frame = around.getBoundingClientRect();
+        if (rect.bottom <= frame.top + 1 || rect.top >= frame.bottom - 1 || rect.right <= frame.left || rect.left >= frame.right) return false;
+      }
+      return true;
+    };
     if (document.scrollingElement.scrollWidth > innerWidth) found.push(`the page is ${document.scrollingElement.scrollWidth} px wide on ${innerWidth}`);
     for (const dialog of document.querySelectorAll('dialog[open]')) if (dialog.scrollWidth > dialog.clientWidth + 1) found.push(`a dialog is ${dialog.scrollWidth} px wide in ${dialog.clientWidth}`);
 
@@ -18,6 +27,7 @@ export async function overflows(page, allowed) {
     }
 
     const controls = 'button, label, a, legend, th, td, summary, input';
+    const lines = [];
     const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     while (walk.nextNode()) {
       const node = walk.currentNode;
@@ -28,10 +38,29 @@ export async function overflows(page, allowed) {
       const box = range.getBoundingClientRect();
       if (box.width === 0) continue;
       const svg = parent.closest('svg');
+      if (!svg && !parent.closest('code, .hash, .mono')) {
+        for (const word of node.textContent.matchAll(/\p{L}{4,}/gu)) {
+          range.setStart(node, word.index);
+          range.setEnd(node, word.index + word[0].length);
+          if (new Set([...range.getClientRects()].map((rect) => Math.round(rect.top))).size > 1) found.push(`broken in two: "${word[0]}" of "${node.textContent.trim().slice(0, 60)}"`);
+        }
+        range.selectNodeContents(node);
+      }
+      // What floats above the page lies over text on purpose, and so do the names on a drawing over one another's halo.
+      if (!svg && !parent.closest('nav') && getComputedStyle(parent).position !== 'sticky') for (const rect of range.getClientRects()) if (inSight(parent, rect)) lines.push({ rect, text: node.textContent.trim(), layer: parent.closest('dialog, .save, header') });
       const around = svg ?? parent.closest(controls);
       if (!around) continue;
       const frame = around.getBoundingClientRect();
       if (box.left < frame.left - 1 || box.right > frame.right + 1) found.push(`leaves its ${svg ? 'drawing' : around.tagName.toLowerCase()}: "${node.textContent.trim().slice(0, 60)}" ${box.left.toFixed(0)} to ${box.right.toFixed(0)} in ${frame.left.toFixed(0)} to ${frame.right.toFixed(0)}`);
+    }
+    for (let i = 0; i < lines.length; i++) {
+      for (let k = i + 1; k < lines.length; k++) {
+        const [a, b] = [lines[i], lines[k]];
+        if (a.layer !== b.layer) continue;
+        const across = Math.min(a.rect.right, b.rect.right) - Math.max(a.rect.left, b.rect.left);
+        const down = Math.min(a.rect.bottom, b.rect.bottom) - Math.max(a.rect.top, b.rect.top);
+        if (across > 2 && down > 0.4 * Math.min(a.rect.height, b.rect.height)) found.push(`"${a.text.slice(0, 40)}" lies over "${b.text.slice(0, 40)}"`);
+      }
     }
     return [...new Set(found)];
   }, allowed);

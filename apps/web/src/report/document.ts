@@ -3,7 +3,7 @@ import type { ReportAnswer } from '../engine/questions';
 import type { Furniture } from '../engine/shapes';
 import { inUnits, join, length, type Units } from '../look/measure';
 import type { EdgeState } from '../plan/edge_state';
-import { locale } from '../words/language';
+import { shownDate } from '../prove/days';
 
 export type Paper = 'A4' | 'Letter';
 export interface ReportData { report: ReportAnswer; furniture: Record<string, Furniture>; units: Units; paper: Paper }
@@ -31,5 +31,5 @@ export function forReader(sentence: string, units: Units): string {
       const one = join(length(Number(first), units));
       return second === undefined ? one : `${one}${joint}${join(length(Number(second), units))}`;
     })
-    .replace(k_day, (day) => new Date(`${day}T00:00:00Z`).toLocaleDateString(locale, { year: 'numeric', month: 'short', day: 'numeric', timeZone: 'UTC' }));
+    .replace(k_day, shownDate);
 }

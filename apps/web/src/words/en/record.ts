@@ -12,7 +12,7 @@ export const record = {
   importedJob: 'Imported job',
   file: {
     too_large: (name: string) => `${name} is larger than 64 MB.`,
-    no_archive: (why: string) => `This is not a .lastegg file: ${why}`,
+    no_archive: () => 'This is not a .lastegg file: it cannot be unpacked.',
     no_events: () => 'This is not a .lastegg file: it holds no events.ndjson.',
     no_facts: () => 'This file holds no facts.',
     no_job: () => 'This file names no job.',

@@ -10,9 +10,9 @@ export const everywhere: Everywhere = {
   skip: 'Ir al contenido',
 
   kept: {
-    none: 'Aún no hay datos',
+    none: 'Sin datos aún',
     entered: 'Anotado, guardando …',
-    saved: 'Guardado en este equipo',
+    saved: 'Guardado aquí',
     failed: 'Sin guardar',
     safe: 'A salvo en un archivo exportado',
     newer: (count) => (count === 1 ? '1 dato más nuevo que el último archivo exportado' : `${count} datos más nuevos que el último archivo exportado`),

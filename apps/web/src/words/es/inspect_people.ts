@@ -33,7 +33,7 @@ export const people: Words['inspect']['people'] = {
   before: 'Antes de tratar',
   beforeQuestion: '¿En qué estado, con permiso de quién?',
   arrival: 'La vivienda al llegar',
-  states: { prepared: 'Preparada', partly: 'En parte', not_prepared: 'Sin preparar' },
+  states: { prepared: 'Lista', partly: 'En parte', not_prepared: 'Sin preparar' },
   decision: 'Qué se decidió',
   decisions: { treat: 'Tratar', treat_part: 'Tratar una parte', reschedule: 'Volver otro día' },
   prior: 'Qué se intentó antes',

@@ -65,7 +65,7 @@ export const kit: Words['kit'] = {
   startTemperature: 'Temperatura inicial', elevation: 'Altura sobre el nivel del mar',
   conditions: 'Inicio', conditionsTitle: 'Temperatura inicial y altura', notGiven: 'sin dato',
   stopwatch: 'Iniciar el reloj', stop: 'Parar el reloj',
-  save: 'Guardar lectura',
+  save: 'Guardar',
   notNumber: 'Escriba un número, como 12 o 12.5',
   mustBePositive: 'Debe ser mayor que cero',
   measured: 'medido', expected: 'calculado', remark: 'nota',
@@ -132,7 +132,7 @@ export const kit: Words['kit'] = {
     facts: 'El tanque, la potencia y el agua de la máquina no están registrados; no se puede prever cuándo rellenar.',
   },
   jet: {
-    title: '¿Las lanza lejos?',
+    title: '¿Las hace volar?',
     how: 'Sostenga una tira de papel fino por un extremo, a la distancia de trabajo, con vapor.',
     distance: 'Distancia',
     seen: 'El papel',

@@ -14,7 +14,7 @@ export const record: Words['record'] = {
   importedJob: 'Trabajo importado',
   file: {
     too_large: (name) => `${name} pasa de 64 MB.`,
-    no_archive: () => 'Este no es un archivo .lastegg.',
+    no_archive: () => 'Este no es un archivo .lastegg: no se puede desempaquetar.',
     no_events: () => 'Este no es un archivo .lastegg: no contiene events.ndjson.',
     no_facts: () => 'Este archivo no contiene datos.',
     no_job: () => 'Este archivo no nombra ningún trabajo.',

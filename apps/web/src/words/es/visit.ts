@@ -48,7 +48,7 @@ export const visit: Words['visit'] = {
   from: 'de', to: 'a', task: 'tarea', who: 'quién', why: 'por qué no antes',
   wait: { none: '', after: 'después de', people: 'nadie está libre', machine: 'vaporizador ocupado', vacuum: 'aspiradora ocupada', dryer: 'secadora ocupada', circuit: 'circuito lleno' },
   cord: 'cable desde otro cuarto',
-  alone: 'corre sin manos',
+  alone: 'no ocupa a nadie',
   outlasts: 'sigue después de la visita',
   leftOut: 'Queda fuera',
   leftWhy: {
