@@ -11,6 +11,7 @@ import { catalogue, texts } from './catalogue.mjs';
 import { fileOf } from './job_files.mjs';
 import { overflows } from './overflow.mjs';
 import { serve } from './server.mjs';
+import { glance } from './treat_steps.mjs';
 import { drawn, edgesWithState, goTo, k_sofa, readyForOffline, verdict } from './steps.mjs';
 
 const k_pictures = process.env.LASTEGG_PICTURES;
@@ -18,6 +19,8 @@ const k_treated = new URL('../../../examples/treated_job.ndjson', import.meta.ur
 const k_mattress = '0194a3c0-0000-7000-8000-00000000100a';
 const k_bedroom = '0194a3c0-0000-7000-8000-000000000004';
 const k_sizes = [{ width: 320, height: 640 }, k_phone, k_desk];
+/** Names in the invented jobs, and titles that the engine gives parts and methods of itself. */
+const k_typed = new Set(['Bedroom', 'Living room', 'Box spring', 'Night table', 'Dresser', 'Armchair', 'Ottoman', 'Back', 'Steam', 'Vacuum', 'Hot room']);
 /** Where text may be cut: names a person typed, in one line of the header; the reason below a pace, of two lines. */
 const k_may_be_cut = ['header .job', '.limit'];
 
@@ -89,6 +92,27 @@ const k_first_look = { timeout: 240000 };
 const sheet = (page) => page.locator('dialog[open]');
 const close = async (page) => { await page.keyboard.press('Escape'); await sheet(page).waitFor({ state: 'detached' }); };
 
+/** The field screen is read at arm's length, in every language. */
+async function atAGlance(page) {
+  const { words: seen, buttons } = await glance(page);
+  assert.ok(seen.length <= 12, `${seen.length} words: ${seen.join(' ')}`);
+  assert.ok(buttons.length <= 3, `${buttons.length} buttons`);
+}
+
+/** Texts on the screen that are those of US English where the language has other ones. */
+async function leftInEnglish(page, say) {
+  const own = new Set(texts(say).map(([, text]) => text));
+  const english = new Set(texts(words['en-US']).map(([, text]) => text).filter((text) => !own.has(text) && /\p{L}{3}/u.test(text)));
+  const shown = await page.evaluate(() => {
+    const found = [];
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walk.nextNode()) if (walk.currentNode.parentElement.checkVisibility()) found.push(walk.currentNode.textContent.trim());
+    for (const element of document.querySelectorAll('[aria-label], [title], [placeholder]')) found.push(...['aria-label', 'title', 'placeholder'].map((name) => element.getAttribute(name) ?? ''));
+    return found;
+  });
+  return [...new Set(shown)].filter((text) => english.has(text) && !k_typed.has(text));
+}
+
 /** Places and sheets of the demo: how to come there, and how to leave again. */
 const demo = (page, say) => [
   ['inspect', async () => { await goTo(page, 'inspect'); await page.locator('figure.plan').waitFor(); await page.locator('[data-verdict], .verdict').first().waitFor(); }],
@@ -132,7 +156,7 @@ const treated = (page, say) => [
   ['visit-sheet', async () => { await goTo(page, 'plan', 'visit', 'sheet'); await page.locator('[data-sentence]').first().waitFor(k_first_look); }],
   ['treat', async () => { await goTo(page, 'treat', k_mattress); await page.locator('[data-status] button:not([disabled])').first().waitFor(k_first_look); }],
   ['treat-before', async () => { await page.locator('ul [data-edge] button:not([disabled])').last().click(); await page.locator('dialog[data-phase="before"]').waitFor(); }],
-  ['treat-field', async () => { await page.getByRole('button', { name: say.treat.before.ready }).click(); await page.locator('[data-field]').waitFor(); }],
+  ['treat-field', async () => { await page.getByRole('button', { name: say.treat.before.ready }).click(); await page.locator('[data-field]').waitFor(); await atAGlance(page); }],
   ['treat-more', async () => { await page.getByRole('button', { name: say.treat.field.more, exact: true }).click(); await page.getByText(say.treat.more.leave).waitFor(); }, async () => { await page.keyboard.press('Escape'); await page.keyboard.press('Escape'); await sheet(page).waitFor({ state: 'detached' }); }],
   ['prove', async () => { await goTo(page, 'prove'); await page.waitForFunction(() => document.querySelector('[data-count]') && !document.querySelector('[data-computing]'), null, k_first_look); }],
   ['prove-item', async () => { await goTo(page, 'prove', k_mattress); await page.locator('[data-edge]').first().waitFor(); await page.locator('[data-edge="mattress.top_left_tape"]').click(); }],
@@ -155,6 +179,7 @@ for (const [language, locale] of [['es', 'es-MX'], ['en-GB', 'en-GB']]) {
         await picture(page, `${language}-${name}-${size.width}`);
       }
       await page.setViewportSize(k_phone);
+      faults.push(...(await leftInEnglish(page, say)).map((one) => `${name}: "${one}" is English of the United States`));
       if (language === 'es') faults.push(...(await violations(page)).map((one) => `${name}: ${one}`));
     }
     async function walk(steps) {

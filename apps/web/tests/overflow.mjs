@@ -1,11 +1,22 @@
 // What does not fit on the screen: a page wider than the screen, text cut off by its own box, text that leaves its control or its
 // drawing, a word broken in two, and text that lies over other text. Runs in the page.
 export async function overflows(page, allowed) {
+  const first = await misfits(page, allowed);
+  if (first.length === 0) return first;
+  await page.waitForTimeout(400);  // what measures itself may be a frame late
+  return misfits(page, allowed);
+}
+
+function misfits(page, allowed) {
   return page.evaluate((allowed) => {
     const found = [];
     const name = (element) => `${element.tagName.toLowerCase()}.${String(element.getAttribute('class') ?? '').replace(/ ?svelte-\w+/g, '')} "${element.textContent.trim().replace(/\s+/g, ' ').slice(0, 60)}"`;
     const isAllowed = (element) => allowed.some((selector) => element.closest(selector));
     const shown = (element) => element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) && !element.closest('.unseen, .skip');
+    const floats = (element) => {
+      for (let around = element; around && around.tagName !== 'DIALOG'; around = around.parentElement) if (['sticky', 'fixed'].includes(getComputedStyle(around).position)) return true;
+      return false;
+    };
     /** Not scrolled out of a list that scrolls by itself. */
     const inSight = (element, rect) => {
       for (let around = element; around && around !== document.body; around = around.parentElement) {
@@ -47,7 +58,7 @@ export async function overflows(page, allowed) {
         range.selectNodeContents(node);
       }
       // What floats above the page lies over text on purpose, and so do the names on a drawing over one another's halo.
-      if (!svg && !parent.closest('nav') && getComputedStyle(parent).position !== 'sticky') for (const rect of range.getClientRects()) if (inSight(parent, rect)) lines.push({ rect, text: node.textContent.trim(), layer: parent.closest('dialog, .save, header') });
+      if (!svg && !floats(parent)) for (const rect of range.getClientRects()) if (inSight(parent, rect)) lines.push({ rect, text: node.textContent.trim(), layer: parent.closest('dialog') });
       const around = svg ?? parent.closest(controls);
       if (!around) continue;
       const frame = around.getBoundingClientRect();
@@ -58,8 +69,10 @@ export async function overflows(page, allowed) {
         const [a, b] = [lines[i], lines[k]];
         if (a.layer !== b.layer) continue;
         const across = Math.min(a.rect.right, b.rect.right) - Math.max(a.rect.left, b.rect.left);
-        const down = Math.min(a.rect.bottom, b.rect.bottom) - Math.max(a.rect.top, b.rect.top);
-        if (across > 2 && down > 0.4 * Math.min(a.rect.height, b.rect.height)) found.push(`"${a.text.slice(0, 40)}" lies over "${b.text.slice(0, 40)}"`);
+        // The box of a line is taller than its letters.
+        const letters = ({ rect }) => [rect.top + 0.2 * rect.height, rect.bottom - 0.2 * rect.height];
+        const down = Math.min(letters(a)[1], letters(b)[1]) - Math.max(letters(a)[0], letters(b)[0]);
+        if (across > 2 && down > 1) found.push(`"${a.text.slice(0, 40)}" lies over "${b.text.slice(0, 40)}"`);
       }
     }
     return [...new Set(found)];
