@@ -10,7 +10,7 @@ import { k_desk, k_phone, open, profile } from './browser.mjs';
 import { catalogue, texts } from './catalogue.mjs';
 import { fileOf } from './job_files.mjs';
 import { overflows } from './overflow.mjs';
-import { serve } from './server.mjs';
+import { k_dist, serve } from './server.mjs';
 import { glance } from './treat_steps.mjs';
 import { drawn, edgesWithState, goTo, k_sofa, readyForOffline, verdict } from './steps.mjs';
 
@@ -87,6 +87,28 @@ test('the first opening follows the browser, a choice follows the person and is 
   }
 });
 
+
+test('the report page speaks the language that it states, and asks for no other file', async () => {
+  const report = {
+    language: 'es', title: { text: 'Informe: cuarto 3A' }, on: '2026-03-02', items: [], counts: {},
+    blocks: [{ code: 'summary', heading: 'En breve', lines: [], rows: [] }],
+    basis: { state_hash: 'abcdef0123', event_count: 1, engine: '0', samples: 1, effective_samples: null, data: [] },
+  };
+  const blank = await readFile(join(k_dist, 'report.html'), 'utf8');
+  const filled = blank.replace('<html lang="en"', '<html lang="es"')
+    .replace(/(<script id="report-data"[^>]*>)null/, (_all, tag) => tag + JSON.stringify({ report, furniture: {}, units: { temperature: 'C', length: 'mm' }, paper: 'A4' }));
+  assert.notEqual(filled, blank);
+  const { page, errors, end } = await opened('en-US');
+  const asked = [];
+  page.on('request', (request) => asked.push(request.url()));
+  await page.route('http://report.test/', (route) => route.fulfill({ contentType: 'text/html; charset=utf-8', body: filled }));
+  await page.goto('http://report.test/');
+  await page.getByRole('heading', { name: words.es.report.basis }).waitFor();
+  assert.match(await page.locator('header').innerText(), /2 de mar|2 mar/);
+  assert.deepEqual(asked.filter((url) => !url.startsWith('data:') && url !== 'http://report.test/'), []);
+  assert.deepEqual(errors, []);
+  await end();
+});
 
 const k_first_look = { timeout: 240000 };
 const sheet = (page) => page.locator('dialog[open]');

@@ -44,7 +44,7 @@ export class Compute {
   }
 
   /**
-   * Asks the engine, which answers in the language of the page (engine/wasm.ts adds it). Equal questions share one answer: the page
+   * Asks the engine, which answers in the language of the page (apps/web/src/engine/wasm.ts adds it). Equal questions share one answer: the page
    * speaks one language from its opening on, so answers of two never meet here. Higher `urgent` goes first.
    */
   ask<T>(question: string, body: unknown, generation: number, urgent = 0): Promise<Outcome<T>> {

@@ -59,8 +59,8 @@ export const everywhere: Everywhere = {
   kinds: {
     seam: 'costura', welt: 'vivo', tape_edge: 'ribete', fold: 'pliegue', tuft: 'capitoné', quilting: 'acolchado', pleat: 'tabla', skirt: 'faldón',
     zip: 'cremallera', handle: 'asa', label: 'etiqueta', vent: 'respiradero', staple_line: 'línea de grapas', dust_cover_edge: 'borde de la tela inferior',
-    leg_joint: 'unión de la pata', gap: 'hueco', wood_joint: 'unión de madera', metal_joint: 'unión de metal', wall_joint: 'unión de pared', screw_hole: 'agujero de tornillo',
-    drawer_runner: 'guía de cajón', headboard_back: 'dorso de la cabecera', skirting_gap: 'hueco del zócalo', carpet_edge: 'borde de alfombra', pile: 'pelo de alfombra',
+    leg_joint: 'unión de la pata', gap: 'hueco', wood_joint: 'unión de madera', metal_joint: 'unión metálica', wall_joint: 'unión de pared', screw_hole: 'agujero de tornillo',
+    drawer_runner: 'corredera de cajón', headboard_back: 'parte trasera de la cabecera', skirting_gap: 'hueco del zócalo', carpet_edge: 'borde de alfombra', pile: 'pelo de alfombra',
     curtain_heading: 'cabezal de cortina', heap: 'montón', electrical_cover: 'tapa eléctrica',
   },
   coverings: {
@@ -102,7 +102,7 @@ export const everywhere: Everywhere = {
   },
   measure: {
     inHundred: (count) => `${count} de 100`,
-    underOne: 'menos de 1 de 100',
+    underOne: 'menos de 1 de cada 100',
     perFoot: 's por pie',
     perThirty: 's por 30 cm',
   },

@@ -97,7 +97,7 @@ export const kit: Words['kit'] = {
   more: 'Nueva revisión',
   history: 'Antes',
   noHistory: 'Ninguna aún',
-  chooseFirst: (what) => `Primero agregue en la prueba de pliegue: ${what}.`,
+  chooseFirst: (what) => `Primero agregue una ${what} en la prueba de pliegue.`,
   on: (day) => `el ${day}`,
   probeCheck: {
     title: '¿Mide bien la sonda?',

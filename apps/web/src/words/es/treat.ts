@@ -83,13 +83,14 @@ export const treat: Words['treat'] = {
 
   more: {
     title: 'Este borde', left: (edges, way, time) => `Queda aquí: ${edges}, ${way}, ${time}`, goOn: 'Seguir', pause: 'Pausa', undo: 'Deshacer la última marca', undoNote: 'Dentro de 10 s el borde sigue como si no se hubiera marcado.',
-    reach: 'No se alcanza', skip: 'Dejar para después', towel: 'Toalla cambiada', reading: 'Leer la superficie', louder: 'Más alto', softer: 'Más bajo', leave: 'Salir de la guía',
+    reach: 'No se alcanza', skip: 'Dejar para después', towel: 'Toalla cambiada', reading: 'Leer la superficie', louder: 'Más fuerte', softer: 'Más suave', leave: 'Salir de la guía',
   },
 
   sound: {
     title: 'Sonido y teclas', pitch: 'Tono', low: 'grave', middle: 'medio', high: 'agudo', loudness: 'Volumen', soft: 'bajo', medium: 'medio', loud: 'alto',
     hear: '¿Se oye esto?', vibrate: 'Vibración', on: 'sí', off: 'no', noVibration: 'Este navegador no vibra.',
-    keys: (names) => `Marcar con: ${names}, el control grande, un botón de audífonos.`, learn: 'Elegir otra tecla o pedal', press: 'Presiónela ahora …', usual: 'Volver a las teclas usuales',
+    keys: (names) => `Marcar con: ${names}, el control grande, un botón de audífonos.`, keyNames: { Space: 'barra espaciadora', Enter: 'Intro', PageDown: 'Av Pág', PageUp: 'Re Pág', ArrowLeft: 'flecha izquierda', ArrowRight: 'flecha derecha', ArrowUp: 'flecha arriba', ArrowDown: 'flecha abajo' },
+    learn: 'Elegir otra tecla o pedal', press: 'Presiónela ahora …', usual: 'Volver a las teclas usuales',
   },
 
   reading: {
