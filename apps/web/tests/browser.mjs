@@ -19,10 +19,10 @@ export async function profile() {
   return { folder, remove: () => rm(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 }) };
 }
 
-/** Opens the browser on a profile folder, which keeps what the page stored between openings. */
+/** Opens the browser, in US English unless told otherwise, on a profile folder, which keeps what the page stored between openings. */
 export async function open(folder, options = {}) {
   const context = await chromium.launchPersistentContext(folder, {
-    executablePath: k_path, headless: true, args: k_arguments, viewport: k_phone, acceptDownloads: true, ...options,
+    executablePath: k_path, headless: true, args: k_arguments, viewport: k_phone, acceptDownloads: true, locale: 'en-US', ...options,
   });
   context.setDefaultTimeout(30000);
   return context;

@@ -14,7 +14,7 @@ const errors = [];
 before(async () => {
   assert.ok(existsSync(k_firefox), `no browser at ${k_firefox}: install the package firefox-esr, or set LASTEGG_FIREFOX`);
   server = await serve();
-  browser = await puppeteer.launch({ browser: 'firefox', executablePath: k_firefox, headless: true });
+  browser = await puppeteer.launch({ browser: 'firefox', executablePath: k_firefox, headless: true, extraPrefsFirefox: { 'intl.accept_languages': 'en-US' } });
   page = await browser.newPage();
   page.on('pageerror', (error) => errors.push(String(error)));
   await page.setViewport({ width: 390, height: 844 });

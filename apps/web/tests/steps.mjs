@@ -5,7 +5,7 @@ export const k_verdicts = ['lethal', 'short', 'not_proven'];
 /** Waits until what was changed is on the screen: two frames, and every transition at its end. */
 export async function drawn(page) {
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-  await page.evaluate(() => Promise.all(document.getAnimations().filter((one) => one.effect?.getTiming().iterations !== Infinity).map((one) => one.finished)));
+  await page.evaluate(() => Promise.all(document.getAnimations().filter((one) => one.effect?.getTiming().iterations !== Infinity).map((one) => one.finished.catch(() => null))));  // one that is cancelled is at its end too
 }
 
 export async function goTo(page, ...names) {

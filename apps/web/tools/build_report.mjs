@@ -11,7 +11,7 @@ await build({
   root, configFile: false, logLevel: 'warn', plugins: [svelte()], publicDir: false, base: './',
   build: {
     outDir: out, emptyOutDir: true, target: 'es2022', assetsInlineLimit: 1e9, cssCodeSplit: false, modulePreload: false,
-    rollupOptions: { input: fileURLToPath(new URL('../report.html', import.meta.url)) },
+    rollupOptions: { input: fileURLToPath(new URL('../report.html', import.meta.url)), output: { codeSplitting: false } },
   },
 });
 let html = await readFile(`${out}report.html`, 'utf8');

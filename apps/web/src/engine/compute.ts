@@ -1,6 +1,8 @@
 // The page's side of the compute worker: a queue of numbered questions in generations. Leaving a screen drops its
 // generation; a question of a dropped generation that is already running is stopped by ending the worker.
 import engineFile from '#built/lastegg.wasm?url';
+import { language } from '../words/language';
+import { words } from '../words/words';
 import type { Outcome } from './shapes';
 
 interface Waiting {
@@ -42,7 +44,10 @@ export class Compute {
     }
   }
 
-  /** Asks the engine. Equal questions share one answer. Higher `urgent` goes first. */
+  /**
+   * Asks the engine, which answers in the language of the page (apps/web/src/engine/wasm.ts adds it). Equal questions share one answer: the page
+   * speaks one language from its opening on, so answers of two never meet here. Higher `urgent` goes first.
+   */
   ask<T>(question: string, body: unknown, generation: number, urgent = 0): Promise<Outcome<T>> {
     const request = JSON.stringify(body);
     const key = `${question} ${request}`;
@@ -67,7 +72,7 @@ export class Compute {
 
   private start(): Worker {
     const worker = new Worker(new URL('./compute.worker.ts', import.meta.url), { type: 'module', name: 'compute' });
-    worker.postMessage({ type: 'locate', url: new URL(engineFile, document.baseURI).href });
+    worker.postMessage({ type: 'locate', url: new URL(engineFile, document.baseURI).href, language });
     worker.onmessage = ({ data }: MessageEvent<{ number: number; outcome: Outcome<unknown> }>) => {
       const done = this.running;
       if (worker !== this.worker || !done || done.number !== data.number) return;
@@ -82,7 +87,7 @@ export class Compute {
       this.running = null;
       this.worker = null;
       worker.terminate();
-      if (failed) this.settle(failed, { ok: false, error: { kind: 'internal', message: event.message || 'the compute worker stopped' } });
+      if (failed) this.settle(failed, { ok: false, error: { kind: 'internal', message: event.message || words.error.stopped } });
       this.next();
     };
     return worker;

@@ -1,5 +1,7 @@
 // Showing and reading quantities. Stored in SI; converted only here, at the edge of the screen. A temperature difference
 // converts without the offset of 32.
+import { words } from '../words/words';
+
 export type TemperatureUnit = 'C' | 'F';
 export type LengthUnit = 'mm' | 'in';
 export interface Units { temperature: TemperatureUnit; length: LengthUnit }
@@ -15,6 +17,7 @@ export function readNumber(text: string): number | null {
   return Number.isFinite(value) ? value : null;
 }
 
+/** A number with a decimal point in every language: as it is stored, and as the engine's own sentences have it beside it. */
 function digits(value: number, places: number): string {
   return value.toLocaleString('en-US', { minimumFractionDigits: places, maximumFractionDigits: places, useGrouping: false });
 }
@@ -52,7 +55,7 @@ export function fromPace(value: number, units: Units): number {
 export function stretch(metresPerSecond: number, units: Units): Shown {
   const length = units.length === 'in' ? k_foot_metres : 0.3;
   const seconds = length / metresPerSecond;
-  return { text: digits(seconds, seconds < 10 ? 1 : 0), unit: units.length === 'in' ? 's per foot' : 's per 30 cm' };
+  return { text: digits(seconds, seconds < 10 ? 1 : 0), unit: units.length === 'in' ? words.measure.perFoot : words.measure.perThirty };
 }
 
 /** A length of the order of a thing (head, edge, room). */
@@ -92,13 +95,13 @@ export function minutes(seconds: number): Shown {
 /** A probability as people count: "97 in 100", never 100 in 100 and never above 99. */
 export function inHundred(share: number): string {
   const count = Math.round(share * 100);
-  if (share > 0 && count < 1) return 'under 1 in 100';
-  return `${Math.min(99, Math.max(0, count))} in 100`;
+  if (share > 0 && count < 1) return words.measure.underOne;
+  return words.measure.inHundred(Math.min(99, Math.max(0, count)));
 }
 
-const k_quantity = /(-?\d+(?:\.\d+)?)(?:( to | and |[-\u2013])(-?\d+(?:\.\d+)?))? (C|mm\/s|mm)(?![\w/\u00b2])/g;
+const k_quantity = /(-?\d+(?:\.\d+)?)(?:( to | and | a | y |[-\u2013])(-?\d+(?:\.\d+)?))? (C|mm\/s|mm)(?![\w/\u00b2])/g;
 
-/** A sentence of the engine, which speaks in C, mm/s and mm, with its quantities in the person's units. */
+/** A sentence of the engine, which speaks in C, mm/s and mm in every language, with its quantities in the person's units. */
 export function inUnits(sentence: string, units: Units): string {
   const shown = (value: string, unit: string): Shown =>
     unit === 'C' ? temperature(Number(value), units) : unit === 'mm' ? small(Number(value) / 1000, units) : pace(Number(value) / 1000, units);

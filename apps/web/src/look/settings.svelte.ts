@@ -1,35 +1,28 @@
-// How this device shows things: units and daylight. Units are also a fact of the job, so that a report can follow them.
+// How this device shows things: units, daylight, language. Units and language are also facts of the job, so that a report
+// can follow them.
+import type { Language } from '../words/languages';
 import type { Units } from './measure';
+import { remember, remembered, type Look } from './remembered';
 
-export type Look = 'dark' | 'day';
-const k_memory = 'lastegg-look';
-
-function remembered(): { units: Units; look: Look } {
-  try {
-    const kept = JSON.parse(localStorage.getItem(k_memory) ?? '{}') as { units?: Partial<Units>; look?: Look };
-    return {
-      units: { temperature: kept.units?.temperature === 'C' ? 'C' : 'F', length: kept.units?.length === 'mm' ? 'mm' : 'in' },
-      look: kept.look === 'day' ? 'day' : 'dark',
-    };
-  } catch {
-    return { units: { temperature: 'F', length: 'in' }, look: 'dark' };
-  }
-}
+export type { Look };
 
 class Settings {
   units = $state<Units>({ temperature: 'F', length: 'in' });
   look = $state<Look>('dark');
+  /** The one chosen. What the page speaks is `language` of words/language.ts, until it is opened anew. */
+  language = $state<Language>('en-US');
 
   constructor() {
     const kept = remembered();
     this.units = kept.units;
     this.look = kept.look;
+    this.language = kept.language;
     this.show();
   }
 
   keep(): void {
     this.show();
-    localStorage.setItem(k_memory, JSON.stringify({ units: this.units, look: this.look }));
+    remember({ units: $state.snapshot(this.units), look: this.look, language: this.language });
   }
 
   private show(): void {

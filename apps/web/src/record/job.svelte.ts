@@ -1,5 +1,6 @@
 // The open job: reactive state for every place of the page. `write` adds one fact and resolves after it is durable.
 import { k_no_state, worker, type EngineError, type ExportInfo, type FoldedRecord, type Imported, type JobInfo, type JobRequests, type JobState, type OpenJob } from './record';
+import { words } from '../words/words';
 import { uuidv7, wallTime } from './uuid';
 
 export type SaveStage = 'idle' | 'entered' | 'saved' | 'failed';
@@ -153,7 +154,7 @@ class Job {
   }
 
   async import(bytes: Uint8Array): Promise<Imported> {
-    const imported = await worker.say('import', { bytes, at: wallTime() });
+    const imported = await worker.say('import', { bytes, at: wallTime(), untitled: words.record.importedJob });
     await this.open(imported.job);
     return imported;
   }

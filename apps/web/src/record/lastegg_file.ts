@@ -8,6 +8,14 @@ export interface Manifest {
 export interface FileBlob { hash: string; bytes: Uint8Array<ArrayBuffer> }
 export interface LasteggFile { manifest: Partial<Manifest>; lines: { id: string; line: string }[]; refused: number; blobs: FileBlob[] }
 
+/** Why a file is not taken, as a key of `words.record.file`, and what it is about. The record worker knows no words. */
+export type Refusal = 'too_large' | 'no_archive' | 'no_events' | 'no_facts' | 'no_job' | 'damaged';
+export class FileRefused extends Error {
+  constructor(readonly code: Refusal, readonly about = '') {
+    super(`${code} ${about}`.trim());
+  }
+}
+
 const k_most_bytes = 64 * 1024 * 1024;
 const k_blob_name = /^blobs\/([0-9a-f]{64})$/;
 
@@ -41,21 +49,22 @@ export function readLines(text: string): { lines: { id: string; line: string }[]
   return { lines, refused };
 }
 
-/** Opens a `.lastegg` file. Throws an Error with a plain sentence when the file is none. */
+/** Opens a `.lastegg` file. Throws FileRefused when the file is none. */
 export function unpack(bytes: Uint8Array): LasteggFile {
   let files: Record<string, Uint8Array>;
   try {
     files = unzipSync(bytes, {
       filter: (file) => {
-        if (file.originalSize > k_most_bytes) throw new Error(`${file.name} is larger than 64 MB`);
+        if (file.originalSize > k_most_bytes) throw new FileRefused('too_large', file.name);
         return file.name === 'manifest.json' || file.name === 'events.ndjson' || k_blob_name.test(file.name);
       },
     });
   } catch (error) {
-    throw new Error(`This is not a .lastegg file: ${error instanceof Error ? error.message : String(error)}.`);
+    if (error instanceof FileRefused) throw error;
+    throw new FileRefused('no_archive', error instanceof Error ? error.message : String(error));
   }
   const events = files['events.ndjson'];
-  if (!events) throw new Error('This is not a .lastegg file: it holds no events.ndjson.');
+  if (!events) throw new FileRefused('no_events');
   let manifest: Partial<Manifest> = {};
   if (files['manifest.json']) {
     try {

@@ -1,5 +1,6 @@
 // What the page and the record worker say to each other.
 import type { EngineError, FoldedRecord, JobRequests } from '../engine/shapes';
+import type { Language } from '../words/languages';
 
 export interface JobInfo { id: string; title: string; opened: string; count: number }
 export interface ExportInfo { stateHash: string; count: number; at: string }
@@ -12,7 +13,7 @@ export interface Opened { blank: boolean; jobs: JobInfo[]; device: string; open:
 export interface Imported { job: string; added: number; already: number; differing: number; refused: number; blobs: number; stateHash: string | null; promisedHash: string | null }
 
 export interface Requests {
-  locate: { ask: { url: string }; get: null };
+  locate: { ask: { url: string; language: Language }; get: null };
   open: { ask: { job?: string }; get: Opened };
   append: { ask: { job: string; lines: { id: string; line: string }[] }; get: OpenJob };
   keepBlob: { ask: { job: string; bytes: Blob }; get: { hash: string } };
@@ -22,7 +23,8 @@ export interface Requests {
   /** `more`: lines that the store has refused and the page still holds. */
   export: { ask: { job: string; more: { id: string; line: string }[] }; get: { bytes: Uint8Array; name: string; count: number; stateHash: string } };
   exported: { ask: { job: string; stateHash: string; count: number; at: string }; get: OpenJob };
-  import: { ask: { bytes: Uint8Array; at: string }; get: Imported };
+  /** `untitled`: what a job is called whose file does not say it. */
+  import: { ask: { bytes: Uint8Array; at: string; untitled: string }; get: Imported };
 }
 export type RequestName = keyof Requests;
 

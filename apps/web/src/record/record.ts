@@ -1,6 +1,9 @@
 // The page's side of the record worker: the open job as reactive state, and the one way to write a fact.
 import engineFile from '#built/lastegg.wasm?url';
 import { k_kit_lists, k_lists, type EngineError, type Entity, type FoldedRecord, type JobRequests, type JobState, type RecordEvent } from '../engine/shapes';
+import { language } from '../words/language';
+import { words } from '../words/words';
+import type { Refusal } from './lastegg_file';
 import type { ExportInfo, Imported, JobInfo, OpenJob, RequestName, Requests } from './protocol';
 export type { JobInfo } from './protocol';
 
@@ -18,7 +21,7 @@ class RecordWorker {
   onchange: (job: string) => void = () => {};
 
   constructor() {
-    this.worker.onmessage = ({ data }: MessageEvent<{ number: number; ok: boolean; value: never; message: string; changed?: string }>) => {
+    this.worker.onmessage = ({ data }: MessageEvent<{ number: number; ok: boolean; value: never; message: string; refused?: Refusal; about?: string; changed?: string }>) => {
       if (data.changed) {
         this.onchange(data.changed);
         return;
@@ -26,9 +29,9 @@ class RecordWorker {
       const one = this.waiting.get(data.number);
       this.waiting.delete(data.number);
       if (data.ok) one?.done(data.value);
-      else one?.failed(new Error(data.message));
+      else one?.failed(new Error(data.refused ? words.record.file[data.refused](data.about ?? '') : data.message));
     };
-    void this.say('locate', { url: new URL(engineFile, document.baseURI).href });
+    void this.say('locate', { url: new URL(engineFile, document.baseURI).href, language });
   }
 
   say<Name extends RequestName>(name: Name, body: Requests[Name]['ask']): Promise<Requests[Name]['get']> {

@@ -3,7 +3,7 @@
 // the fact folded and called saved.
 import { ask, locateEngine } from '../engine/wasm';
 import type { FoldedRecord, JobRequests, RecordEvent } from '../engine/shapes';
-import { pack, unpack } from './lastegg_file';
+import { FileRefused, pack, unpack } from './lastegg_file';
 import { k_channel, k_writer_lock, type Imported, type OpenJob, type Opened, type RequestName, type Requests } from './protocol';
 import { Store, type StoredEvent } from './store';
 
@@ -71,8 +71,8 @@ async function deviceId(): Promise<string> {
 }
 
 const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise<Requests[Name]['get']> } = {
-  locate: async ({ url }) => {
-    locateEngine(url);
+  locate: async ({ url, language }) => {
+    locateEngine(url, language);
     return null;
   },
   open: async ({ job }): Promise<Opened> => {
@@ -116,25 +116,25 @@ const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise
       format: 'lastegg', version: 1, job, title, event_count: rows.length, blob_count: blobs.length,
       state_hash: folded?.state_hash ?? null, engine: folded?.engine ?? null,
     });
-    const plain = title.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'job';
+    const plain = title.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'job';
     return { bytes, name: `${plain}-${stateHash.slice(0, 6) || 'unhashed'}.lastegg`, count: rows.length, stateHash };
   },
   exported: async ({ job, stateHash, count, at }) => {
     await alone(() => store.exports.put({ job, stateHash, count, at }));
     return fold(job);
   },
-  import: async ({ bytes, at }): Promise<Imported> => {
+  import: async ({ bytes, at, untitled }): Promise<Imported> => {
     const file = unpack(bytes);
-    if (file.lines.length === 0) throw new Error('This file holds no facts.');
+    if (file.lines.length === 0) throw new FileRefused('no_facts');
     const first = file.lines.map((one) => JSON.parse(one.line) as RecordEvent).find((event) => event.kind.startsWith('job/'));
     const job = first?.subject ?? file.manifest.job;
-    if (!job) throw new Error('This file names no job.');
+    if (!job) throw new FileRefused('no_job');
     for (const { hash, bytes: content } of file.blobs) {
-      if ((await sha256(content)) !== hash) throw new Error(`The file is damaged: blobs/${hash.slice(0, 12)}… is not what its name says.`);
+      if ((await sha256(content)) !== hash) throw new FileRefused('damaged', `blobs/${hash.slice(0, 12)}…`);
     }
     await alone(() => store.blobs.bulkPut(file.blobs.map(({ hash, bytes: content }) => ({ job, hash, bytes: new Blob([content]), mediaType: '' }))));
     const counts = await put(job, file.lines);
-    await noteJob(job, String(file.manifest.title ?? (first?.data.title as string | undefined) ?? 'Imported job'), at);
+    await noteJob(job, String(file.manifest.title ?? (first?.data.title as string | undefined) ?? untitled), at);
     channel.postMessage({ job });
     const { folded } = await fold(job);
     return { job, ...counts, refused: file.refused, blobs: file.blobs.length, stateHash: folded?.state_hash ?? null, promisedHash: file.manifest.state_hash ?? null };
@@ -151,7 +151,10 @@ self.onmessage = ({ data }: MessageEvent<{ number: number; name: RequestName; bo
       const value = await answers[data.name](data.body);
       self.postMessage({ number: data.number, ok: true, value });
     } catch (error) {
-      self.postMessage({ number: data.number, ok: false, message: error instanceof Error ? error.message : String(error) });
+      self.postMessage({
+        number: data.number, ok: false, message: error instanceof Error ? error.message : String(error),
+        ...(error instanceof FileRefused ? { refused: error.code, about: error.about } : {}),
+      });
     }
   });
 };

@@ -3,6 +3,7 @@ import type { ReportAnswer } from '../engine/questions';
 import type { Furniture } from '../engine/shapes';
 import { inUnits, join, length, type Units } from '../look/measure';
 import type { EdgeState } from '../plan/edge_state';
+import { shownDate } from '../prove/days';
 
 export type Paper = 'A4' | 'Letter';
 export interface ReportData { report: ReportAnswer; furniture: Record<string, Furniture>; units: Units; paper: Paper }
@@ -21,7 +22,7 @@ export function marksOf(states: Record<string, string>): Record<string, EdgeStat
 }
 
 const k_day = /\b(\d{4}-\d{2}-\d{2})\b/g;
-const k_metres = /(\d+(?:\.\d+)?)(?:( of | to )(\d+(?:\.\d+)?))? m(?![\w/])/g;
+const k_metres = /(\d+(?:\.\d+)?)(?:( of | to | de | a )(\d+(?:\.\d+)?))? m(?![\w/])/g;
 
 /** A sentence of the engine for the reader: its temperatures, lengths and days as the job's units and people have them. */
 export function forReader(sentence: string, units: Units): string {
@@ -30,5 +31,5 @@ export function forReader(sentence: string, units: Units): string {
       const one = join(length(Number(first), units));
       return second === undefined ? one : `${one}${joint}${join(length(Number(second), units))}`;
     })
-    .replace(k_day, (day) => new Date(`${day}T00:00:00Z`).toLocaleDateString('en-US', { year: 'numeric', month: 'short', day: 'numeric', timeZone: 'UTC' }));
+    .replace(k_day, shownDate);
 }

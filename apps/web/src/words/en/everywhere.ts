@@ -3,6 +3,7 @@ export const everywhere = {
   app: { name: 'Last Egg', tagline: 'How fast to move the head, edge by edge, so that the last egg dies.' },
   places: { inspect: 'Inspect', kit: 'Kit', plan: 'Plan', treat: 'Treat', prove: 'Prove', record: 'Record' },
   ask: { inspect: 'Where are they?', kit: 'What can my steamer really do?', plan: 'What, how fast, how sure?', treat: 'Am I doing it right, now?', prove: 'Did every edge get it?', record: 'What is kept?' },
+  skip: 'Skip to the content',
 
   kept: {
     none: 'Nothing entered yet',
@@ -54,12 +55,15 @@ export const everywhere = {
   kinds: {
     seam: 'seam', welt: 'welt', tape_edge: 'tape edge', fold: 'fold', tuft: 'tuft', quilting: 'quilting', pleat: 'pleat', skirt: 'skirt',
     zip: 'zip', handle: 'handle', label: 'label', vent: 'vent', staple_line: 'staple line', dust_cover_edge: 'dust cover edge',
-    leg_joint: 'leg joint', gap: 'gap',
+    leg_joint: 'leg joint', gap: 'gap', wood_joint: 'wood joint', metal_joint: 'metal joint', wall_joint: 'wall joint', screw_hole: 'screw hole',
+    drawer_runner: 'drawer runner', headboard_back: 'back of the headboard', skirting_gap: 'gap at the baseboard', carpet_edge: 'carpet edge', pile: 'carpet pile',
+    curtain_heading: 'curtain heading', heap: 'heap', electrical_cover: 'electrical cover',
   } as Record<string, string>,
   coverings: {
     cotton: 'cotton', linen: 'linen', polyester: 'polyester', velvet: 'velvet', wool: 'wool', viscose: 'viscose', acrylic: 'acrylic',
     olefin: 'olefin', leather: 'leather', coated: 'vinyl or coated', mattress_tick: 'mattress tick', unknown: 'not known',
   } as Record<string, string>,
+  qualities: { measured: 'measured', handbook: 'handbook', practice: 'practice', estimate: 'estimate', 'from memory': 'from memory' } as Record<string, string>,
   sizes: {
     twin: 'twin', twin_xl: 'twin XL', full: 'full', queen: 'queen', king: 'king', california_king: 'California king',
   } as Record<string, string>,
@@ -90,5 +94,12 @@ export const everywhere = {
     where: 'at',
     retry: 'Try again',
     keptAnyway: 'Your facts are saved; only the computation failed.',
+    stopped: 'The computation stopped.',
+  },
+  measure: {
+    inHundred: (count: number) => `${count} in 100`,
+    underOne: 'under 1 in 100',
+    perFoot: 's per foot',
+    perThirty: 's per 30 cm',
   },
 };

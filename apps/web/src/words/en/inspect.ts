@@ -1,5 +1,6 @@
 // Words of the place Inspect, US English: rooms, items and their edges, what was found. People, hazards and look-alikes
 // have files of their own beside this one.
+import { dimensions } from './dimensions';
 import { lookalikes } from './inspect_lookalikes';
 import { people } from './inspect_people';
 
@@ -13,6 +14,7 @@ const kinds: Record<string, string> = {
 };
 
 export const inspect = {
+  dimensionNames: dimensions,
   lookalikes,
   people,
   item: kinds,
@@ -123,7 +125,7 @@ export const inspect = {
 
   levels: { confirmed: 'confirmed', probable: 'probable', old: 'old signs', suspected: 'suspected', none: 'none seen', not_looked: 'not looked' } as Record<string, string>,
   classes: { none_counted: 'no live bug counted', up_to_12: '12 or fewer counted', from_13_to_30: '13 to 30 counted', over_30: 'over 30 counted' } as Record<string, string>,
-  live: (count: number) => (count === 1 ? 'live bug' : 'live bugs'),
+  live: (count: number): string => (count === 1 ? 'live bug' : 'live bugs'),
   atLeast: 'at least',
   verdict: 'How sure are we?',
   next: 'Look here next',

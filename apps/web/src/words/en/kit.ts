@@ -48,6 +48,7 @@ export const kit = {
   palmCaution: 'A bare hand only when the plan says it may touch. Wet cloth scalds.',
   gunNote: 'A gun sees the top of the cloth, and may be off by several degrees on shiny or wet cloth.',
   surfaceLine: (seconds: string) => `surface, ${seconds} s after`,
+  inSeconds: (length: string, seconds: number) => `${length} in ${seconds} s`,
   hold: 'Seconds at rest', steady: 'Steady temperature',
   lag: 'How slow is it?', lagDip: 'Boiling-water dip', lagKnown: 'I know it',
   dipHow: 'From room temperature, about 20 °C (68 °F), into boiling water. Time it until 92 °C (198 °F) shows; less high above the sea.',

@@ -12,6 +12,7 @@ export const plan = {
   recommended: 'Move at',
   hold: (seconds: string, move: string) => `Place, hold ${seconds} s, move ${move}`,
   holdShort: (seconds: string) => `hold ${seconds} s`,
+  holdUnit: 's hold',
   inch: '1 in/s',
   inchLong: 'One inch per second (common practice)',
   slow: 'slow', fast: 'fast',

@@ -47,6 +47,7 @@ export const prove = {
   noted: 'Cautions',
 
   paper: 'Paper',
+  papers: { A4: 'A4', Letter: 'Letter' },
   print: 'Print',
   handOver: 'Hand it over',
   handed: (on: string, code: string) => `Handed over ${on}, record ${code}`,

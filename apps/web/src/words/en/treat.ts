@@ -88,7 +88,8 @@ export const treat = {
   sound: {
     title: 'Sound and keys', pitch: 'Pitch', low: 'low', middle: 'middle', high: 'high', loudness: 'Loudness', soft: 'soft', medium: 'medium', loud: 'loud',
     hear: 'Can you hear this?', vibrate: 'Vibration', on: 'on', off: 'off', noVibration: 'This browser does not vibrate.',
-    keys: (names: string) => `Mark with: ${names}, the big control, a headset button.`, learn: 'Set another key or foot switch', press: 'Press it now …', usual: 'Usual keys again',
+    keys: (names: string) => `Mark with: ${names}, the big control, a headset button.`, keyNames: { Space: 'Space', Enter: 'Enter', PageDown: 'PageDown', PageUp: 'PageUp', ArrowLeft: 'left arrow', ArrowRight: 'right arrow', ArrowUp: 'up arrow', ArrowDown: 'down arrow' } as Record<string, string>,
+    learn: 'Set another key or foot switch', press: 'Press it now …', usual: 'Usual keys again',
   },
 
   reading: {

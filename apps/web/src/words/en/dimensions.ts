@@ -1,0 +1,20 @@
+// What the measures of a drawing are called, by the last part of the engine's name for them, US English.
+export const dimensions: Record<string, string> = {
+  angle: 'profile of the metal', arm_above_seat: 'arm above the seat', arm_height: 'arm height', arm_rounding: 'rounding of the arm',
+  arm_width: 'arm width', back: 'back', back_crown: 'crown of the back', back_cushion_thickness: 'back cushion',
+  back_frame_below_cushions: 'back frame below the cushions', back_frame_thickness: 'back frame', back_panel: 'back panel',
+  back_rounding: 'rounding of the back', bar: 'bar', bar_pitch: 'bar to bar', base_diameter: 'diameter of the base',
+  base_height: 'height of its underside', base_recess: 'recess of the base', board: 'board', casing_thickness: 'thickness of the casing',
+  casing_width: 'width of the casing', cloth_thickness: 'cloth', corner_guard: 'corner guard', corner_radius: 'rounding of the corner',
+  cushion_bulge: 'bulge of the cushion', cushion_rim: 'rim of the cushion', depth: 'depth', dust_cover_inset: 'dust cover from the rim',
+  footrest_thickness: 'footrest', gap: 'gap', greatest_cushion_width: 'widest cushion', guard_height: 'height of the guard',
+  handle_length: 'length of the handle', handle_width: 'width of the handle', head_rest: 'head rest', height: 'height', inset: 'inset',
+  jamb_depth: 'depth of the jamb', label_length: 'length of the label', label_width: 'width of the label', least_cushion_width: 'narrowest cushion',
+  ledge: 'ledge', leg: 'leg', leg_foot_side: 'side of the leg at the floor', leg_height: 'legs', leg_inset: 'leg from the rim',
+  leg_side: 'side of the leg', length: 'length', lid: 'lid', lower_rail_height: 'height of the lower rail', lower_rail_top: 'top of the lower rail',
+  middle_legs_from_width: 'width from which there are middle legs', pad: 'padding', pedestal_width: 'width of the pedestal', plinth: 'plinth',
+  post: 'post', quilting_spacing: 'quilting, seam to seam', rail: 'rail', recess_diameter: 'diameter of the recess', runner: 'runner',
+  seat_crown: 'crown of the seat', seat_cushion_thickness: 'seat cushion', seat_height: 'seat height', shelf_below_top: 'shelf below the top',
+  side: 'side', spacing: 'spacing', staple_inset: 'staples from the rim', strip: 'strip', thickness: 'thickness', tube: 'tube',
+  underside: 'height of the underside', vent_diameter: 'diameter of the vent', wheel_diameter: 'diameter of the wheel', width: 'width',
+};

@@ -1,0 +1,21 @@
+// What the measures of a drawing are called, Spanish.
+export const dimensions: Record<string, string> = {
+  angle: 'perfil del metal', arm_above_seat: 'brazo sobre el asiento', arm_height: 'altura del brazo', arm_rounding: 'curva del brazo',
+  arm_width: 'ancho del brazo', back: 'respaldo', back_crown: 'abombado del respaldo', back_cushion_thickness: 'cojín del respaldo',
+  back_frame_below_cushions: 'armazón del respaldo bajo los cojines', back_frame_thickness: 'armazón del respaldo', back_panel: 'panel trasero',
+  back_rounding: 'curva del respaldo', bar: 'barrote', bar_pitch: 'de barrote a barrote', base_diameter: 'diámetro de la base',
+  base_height: 'altura de la cara inferior', base_recess: 'retranqueo de la base', board: 'tablero', casing_thickness: 'grosor del tapajuntas',
+  casing_width: 'ancho del tapajuntas', cloth_thickness: 'tela', corner_guard: 'protector de esquina', corner_radius: 'curva de la esquina',
+  cushion_bulge: 'abultado del cojín', cushion_rim: 'orilla del cojín', depth: 'fondo', dust_cover_inset: 'tela inferior desde la orilla',
+  footrest_thickness: 'reposapiés', gap: 'ranura', greatest_cushion_width: 'cojín más ancho', guard_height: 'altura de la baranda',
+  handle_length: 'largo del asa', handle_width: 'ancho del asa', head_rest: 'reposacabezas', height: 'alto', inset: 'distancia a la orilla',
+  jamb_depth: 'fondo de la jamba', label_length: 'largo de la etiqueta', label_width: 'ancho de la etiqueta',
+  least_cushion_width: 'cojín más angosto', ledge: 'repisa de apoyo', leg: 'pata', leg_foot_side: 'lado de la pata en el suelo', leg_height: 'patas',
+  leg_inset: 'pata desde la orilla', leg_side: 'lado de la pata', length: 'largo', lid: 'tapa', lower_rail_height: 'altura del larguero inferior',
+  lower_rail_top: 'canto superior del larguero inferior', middle_legs_from_width: 'ancho desde el que hay patas centrales', pad: 'acolchado',
+  pedestal_width: 'ancho del pedestal', plinth: 'base', post: 'poste', quilting_spacing: 'acolchado, de costura a costura', rail: 'larguero',
+  recess_diameter: 'diámetro del hueco', runner: 'guía', seat_crown: 'abombado del asiento', seat_cushion_thickness: 'cojín del asiento',
+  seat_height: 'altura del asiento', shelf_below_top: 'repisa bajo la tapa', side: 'lado', spacing: 'separación',
+  staple_inset: 'grapas desde la orilla', strip: 'tira', thickness: 'grosor', tube: 'tubo', underside: 'altura de la cara inferior',
+  vent_diameter: 'diámetro del respiradero', wheel_diameter: 'diámetro de la rueda', width: 'ancho',
+};

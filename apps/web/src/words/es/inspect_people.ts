@@ -1,0 +1,56 @@
+// Words of Inspect about people, hazards, the state on arrival, what was tried before and what the client allows, Spanish.
+import type { Words } from '../en';
+
+export const people: Words['inspect']['people'] = {
+  title: 'Personas y peligros',
+  question: '¿A quién o a qué se podría dañar?',
+  open: 'Personas y peligros',
+  tap: 'Toque lo que hay aquí. Cada uno muestra quién decide.',
+  none: 'Nada marcado aún',
+  marked: (count) => (count === 1 ? '1 marcado' : `${count} marcados`),
+  hard: 'Alto obligatorio',
+  caution: 'Precaución',
+  whoDecides: 'Quién decide',
+  source: 'De dónde viene esto',
+  settled: 'Resuelto',
+  notSettled: 'Pendiente',
+  settle: 'Indicar quién lo resolvió',
+  settledBy: (role) => `resuelto por: ${role}`,
+  roles: {
+    occupant: 'ocupante', owner: 'propietario', manager: 'administrador', doctor: 'médico', fire_authority: 'bomberos', licensed_contractor: 'contratista con licencia', supplier: 'proveedor',
+  },
+  onlyThey: 'Solo su palabra lo resuelve.',
+  where: 'Dónde',
+  wholeHome: 'Toda la vivienda',
+  remove: 'En realidad no está',
+  groups: { persons: 'Personas y animales', things: 'Cosas que hay que sacar', building: 'En el edificio' },
+  what: {
+    infant: 'Bebé', pregnant: 'Embarazo', frail: 'Persona frágil', asthma: 'Asma', heat_sensitive: 'No soporta calor', oxygen: 'Oxígeno médico', pets: 'Mascotas', aquarium: 'Acuario',
+    medicines: 'Medicamentos', pressurised_cans: 'Latas a presión', ammunition: 'Municiones', needles: 'Agujas', smoke_detector: 'Detector de humo', heat_detector: 'Detector de calor',
+    sprinkler: 'Rociadores', fuel_heater: 'Calentador de combustible', loose_wiring: 'Cables sueltos', asbestos_or_lead: 'Asbesto o plomo', mould: 'Moho', weak_floor: 'Piso débil', other: 'Otro',
+  },
+
+  before: 'Antes de tratar',
+  beforeQuestion: '¿En qué estado, con permiso de quién?',
+  arrival: 'La vivienda al llegar',
+  states: { prepared: 'Lista', partly: 'En parte', not_prepared: 'Sin preparar' },
+  decision: 'Qué se decidió',
+  decisions: { treat: 'Tratar', treat_part: 'Tratar una parte', reschedule: 'Volver otro día' },
+  prior: 'Qué se intentó antes',
+  priorNone: 'Sin preguntar aún: pregunte a quienes viven allí',
+  priors: {
+    steam: 'Vapor', hot_room: 'Cuarto caliente', cold: 'Frío', spray: 'Insecticida líquido', dust: 'Polvo', vacuum: 'Aspiradora', encasement: 'Funda', washing: 'Lavado', discarding: 'Tiraron cosas',
+    other: 'Otro', not_known: 'Nadie lo sabe',
+  },
+  consent: 'Qué permite el cliente',
+  asks: {
+    steam: 'Vapor en los muebles', open_dust_cover: 'Abrir telas inferiores', dismantle: 'Desarmar muebles', hot_room: 'Calentar un cuarto', discard: 'Tirar cosas', photos: 'Tomar fotos',
+    neighbours: 'Hablar con los vecinos', other: 'Otra cosa',
+  },
+  answers: { given: 'Sí', refused: 'No', not_asked: 'Sin preguntar' },
+  refused: (what) => `No permitido: ${what}`,
+  damage: 'Daños anteriores',
+  damageNote: 'Anótelos con una foto en la pieza, antes de usar calor o agua.',
+  noDamage: 'Ninguno anotado',
+  remember: 'Se guarda con cada toque',
+};
