@@ -111,8 +111,10 @@ void expect_coverage(WrongLaw law) {
     if (!full) continue;
     EXPECT_GE(share, 0.85) << k_quantities[k];
     // How far a law shifts the unknowns was estimated from wrong laws of the cloth; under others an interval
-    // may be wider than need be, never narrower.
-    EXPECT_LE(share, law == WrongLaw::cloth ? 0.95 : 1.0) << k_quantities[k];
+    // may be wider than need be, never narrower. A true share of 0.95 is seen one and a half standard errors
+    // higher in seven runs of a hundred.
+    const double sampling = 1.5 * std::sqrt(0.95 * 0.05 / steamers);
+    EXPECT_LE(share, law == WrongLaw::cloth ? 0.95 + sampling : 1.0) << k_quantities[k];
   }
   const double coverage = static_cast<double>(all) / (steamers * static_cast<double>(k_quantities.size()));
   std::printf(
