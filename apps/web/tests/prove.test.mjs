@@ -47,6 +47,7 @@ async function computed() {
 
 async function noSidewaysScroll() {
   await page.setViewportSize({ width: 320, height: 640 });
+  await drawn(page);
   const { wide, screen } = await page.evaluate(() => ({ wide: document.scrollingElement.scrollWidth, screen: innerWidth }));
   await page.setViewportSize(k_phone);
   assert.ok(wide <= screen, `${wide} px wide on a screen of ${screen} px`);

@@ -26,8 +26,8 @@ export const people: Words['inspect']['people'] = {
   groups: { persons: 'Personas y animales', things: 'Cosas que hay que sacar', building: 'En el edificio' },
   what: {
     infant: 'Bebé', pregnant: 'Embarazo', frail: 'Persona frágil', asthma: 'Asma', heat_sensitive: 'No soporta calor', oxygen: 'Oxígeno médico', pets: 'Mascotas', aquarium: 'Acuario',
-    medicines: 'Medicamentos', pressurised_cans: 'Latas a presión', ammunition: 'Municiones', needles: 'Agujas', smoke_detector: 'Detector de humo', heat_detector: 'Detector de calor',
-    sprinkler: 'Rociadores', fuel_heater: 'Calentador de combustible', loose_wiring: 'Cables sueltos', asbestos_or_lead: 'Asbesto o plomo', mould: 'Moho', weak_floor: 'Piso débil', other: 'Otro',
+    medicines: 'Medicinas', pressurised_cans: 'Latas a presión', ammunition: 'Municiones', needles: 'Agujas', smoke_detector: 'Detector de humo', heat_detector: 'Detector de calor',
+    sprinkler: 'Rociadores', fuel_heater: 'Calentador a gas o petróleo', loose_wiring: 'Cables sueltos', asbestos_or_lead: 'Asbesto o plomo', mould: 'Moho', weak_floor: 'Piso débil', other: 'Otro',
   },
 
   before: 'Antes de tratar',

@@ -70,7 +70,7 @@ export const treat: Words['treat'] = {
     mark: 'Marcar', start: 'Empezar', again: 'Otra vez', done: 'Listo', retry: 'Reintentar', bug: 'Chinche viva', more: 'Más', close: 'Cerrar',
     move: 'Mueva', computing: 'Calculando el próximo ritmo', paused: 'En pausa: este borde empieza de nuevo', interrupted: 'Interrumpido: repita este borde',
     unsaved: 'Sin guardar', finished: 'Hecho', toRedo: (count) => (count === 1 ? 'repetir 1 borde' : `repetir ${count} bordes`),
-    towel: { none: 'Quite la toalla', wrapped: 'Toalla en la boquilla', laid: 'Toalla sobre la tela' },
+    towel: { none: 'Sin toalla', wrapped: 'Toalla en la boquilla', laid: 'Toalla sobre la tela' },
     fresh: 'Toalla nueva',
     harm: { none: '', scorch: '¿quemado?', soak: '¿empapado?', barred: 'vetado', unknown: '¿daño?' },
     putBack: 'repetir', fast: 'muy rápido', slow: 'muy lento', practice: 'práctica',
