@@ -17,9 +17,12 @@ export function readNumber(text: string): number | null {
   return Number.isFinite(value) ? value : null;
 }
 
+// One formatter for each count of places, kept: to make one takes longer than to draw a row.
+const formatters: Intl.NumberFormat[] = [];
 /** A number with a decimal point in every language: as it is stored, and as the engine's own sentences have it beside it. */
 function digits(value: number, places: number): string {
-  return value.toLocaleString('en-US', { minimumFractionDigits: places, maximumFractionDigits: places, useGrouping: false });
+  formatters[places] ??= new Intl.NumberFormat('en-US', { minimumFractionDigits: places, maximumFractionDigits: places, useGrouping: false });
+  return formatters[places].format(value);
 }
 
 export interface Shown { text: string; unit: string }
