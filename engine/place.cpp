@@ -1,4 +1,5 @@
 #include "engine/place.h"
+
 #include "words/say.h"
 
 namespace lastegg {

@@ -128,12 +128,16 @@ class Native {
 }
 
 class Wasm {
-  constructor(bytes) {
+  constructor(bytes, words) {
     this.bytes = bytes;
+    this.words = words;  // Spanish, which the native program has inside
   }
 
   async ask(question, request) {
-    this.engine = this.engine?.alive ? this.engine : await loadEngine(this.bytes);
+    if (!this.engine?.alive) {
+      this.engine = await loadEngine(this.bytes);
+      if (!this.engine.takeWords("es", this.words)) throw new Error("the WebAssembly engine does not take its Spanish");
+    }
     try {
       return JSON.parse(this.engine.ask(question, JSON.stringify(request)).text);
     } catch (error) {
@@ -178,7 +182,10 @@ async function main() {
     .filter((example) => only === null || example.question === only);
   if (examples.length === 0) throw new Error("there are no examples to ask");
   const native = new Native(path.join(root, "build/native/lastegg"));
-  const wasm = new Wasm(readFileSync(path.join(root, "build/wasm/lastegg.wasm")));
+  const wasm = new Wasm(
+    readFileSync(path.join(root, "build/wasm/lastegg.wasm")),
+    readFileSync(path.join(root, "words/data/es.json"), "utf8"),
+  );
   const random = generator(seed);
   const tally = { passed: 0, failed: 0, refused: 0 };
 

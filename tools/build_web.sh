@@ -9,9 +9,10 @@ if [[ ! -f "$lock" || package-lock.json -nt "$lock" ]]; then npm ci --no-audit -
 if [[ "${1:-}" == --install ]]; then exit 0; fi
 
 engine=../../build/wasm/lastegg.wasm
+spanish=../../words/data/es.json
 done_mark=dist/.built
 newer() {
-  find . "$engine" -path ./node_modules -prune -o -path ./dist -prune -o \
+  find . "$engine" "$spanish" -path ./node_modules -prune -o -path ./dist -prune -o \
     -type f -newer "$done_mark" -print -quit
 }
 if [[ -f "$done_mark" && -z "$(newer)" ]]; then

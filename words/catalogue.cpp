@@ -1,9 +1,12 @@
 #include "words/catalogue.h"
 
 #include <nlohmann/json.hpp>
+#include <utility>
 
 namespace lastegg::embedded {
+#ifndef LASTEGG_SPANISH_APART
 extern const std::string_view words_data_es_json;
+#endif
 extern const std::string_view words_data_en_GB_json;
 }  // namespace lastegg::embedded
 
@@ -23,12 +26,14 @@ Catalogue read(std::string_view text) {
   return all;
 }
 
-}  // namespace
-
-const Catalogue& catalogue_of(Language language) {
-  static const Catalogue none;
-  static const Catalogue british = read(embedded::words_data_en_GB_json);
-  static const Catalogue spanish = read(embedded::words_data_es_json);
+Catalogue& held(Language language) {
+  static Catalogue none;
+  static Catalogue british = read(embedded::words_data_en_GB_json);
+#ifdef LASTEGG_SPANISH_APART
+  static Catalogue spanish;
+#else
+  static Catalogue spanish = read(embedded::words_data_es_json);
+#endif
   switch (language) {
     case Language::british:
       return british;
@@ -38,6 +43,19 @@ const Catalogue& catalogue_of(Language language) {
       break;
   }
   return none;
+}
+
+}  // namespace
+
+const Catalogue& catalogue_of(Language language) {
+  return held(language);
+}
+
+bool take_catalogue(Language language, std::string_view text) {
+  Catalogue taken = read(text);
+  if (language == Language::american || taken.empty()) return false;
+  held(language) = std::move(taken);
+  return true;
 }
 
 std::string_view counterpart(std::string_view english) {

@@ -7,6 +7,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <fstream>
 #include <map>
 #include <optional>
 #include <string>
@@ -99,6 +100,18 @@ TEST_P(EveryCatalogue, KeepsTheSpacesAndLineBreaksAtTheEnds) {
 
 TEST(Catalogue, AmericanEnglishHasNone) {
   EXPECT_TRUE(catalogue_of(Language::american).empty());
+}
+
+TEST(Catalogue, TakesOnlyWhatIsACatalogue) {
+  for (const char* text : {"", "{", "[]", "{}", R"({"sections":{}})", R"({"sections":[1]})"})
+    EXPECT_FALSE(take_catalogue(Language::spanish, text)) << text;
+  const Catalogue before = catalogue_of(Language::british);
+  EXPECT_TRUE(take_catalogue(Language::british, R"({"sections":{"code":{"not proven":"unproved"}}})"));
+  EXPECT_EQ(catalogue_of(Language::british).size(), 1U);
+  std::ifstream file(LASTEGG_SOURCE_DIR "/words/data/en-GB.json");
+  EXPECT_TRUE(take_catalogue(Language::british, std::string(std::istreambuf_iterator<char>(file), {})));
+  EXPECT_EQ(catalogue_of(Language::british), before);
+  EXPECT_FALSE(take_catalogue(Language::american, R"({"sections":{"code":{"not proven":"unproved"}}})"));
 }
 
 TEST(Catalogue, ReadsPlaceholdersAsFmtDoes) {

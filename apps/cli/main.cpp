@@ -17,9 +17,10 @@ int main(int argc, char** argv) {
     app.require_subcommand(1);
     app.fallthrough();  // so that --language may stand after the command too
     std::string language;
-    app.add_option("--language", language,
-                   "Of what the command says: en-US, en-GB or es. Else LASTEGG_LANGUAGE, else the locale. This help "
-                   "stays English");
+    app.add_option(
+        "--language", language,
+        "Of what the command says: en-US, en-GB or es. Else LASTEGG_LANGUAGE, else the locale. This help "
+        "stays English");
     Action action;
     add_ask(app, action);
     add_questions(app, action);

@@ -15,6 +15,7 @@
 #include "apps/server/web_files.h"
 #include "engine/ask.h"
 #include "engine/document.h"
+#include "words/say.h"
 
 namespace lastegg::server {
 namespace {
@@ -161,8 +162,8 @@ Result<Listen> read_listen(const std::string& text) {
   if (port.empty()) return listen;
   const auto [end, failure] = std::from_chars(port.data(), port.data() + port.size(), listen.port);
   if (failure != std::errc() || end != port.data() + port.size() || listen.port < 0 || listen.port > 65535)
-    return refuse(http_error(ErrorKind::bad_input, "a port is a whole number from 0 to 65535, not " + port,
-                             port, "65535"));
+    return refuse(http_error(ErrorKind::bad_input,
+                             say("a port is a whole number from 0 to 65535, not {}", port), port, "65535"));
   return listen;
 }
 
@@ -281,11 +282,10 @@ Result<std::unique_ptr<Server>> Server::bind(Settings settings) {
   bound = bound && parts->http.widen_queue();
   if (!bound) {
     const int reason = errno;
-    const std::string why = reason == EADDRINUSE ? "another program already listens there"
+    const std::string why = reason == EADDRINUSE ? say("another program already listens there")
                             : reason != 0        ? std::string(std::strerror(reason))
-                                                 : "the address is not one of this machine's";
-    return refuse(http_error(ErrorKind::bad_input,
-                             "cannot listen on " + host + " port " + std::to_string(wanted) + ": " + why,
+                                                 : say("the address is not one of this machine's");
+    return refuse(http_error(ErrorKind::bad_input, say("cannot listen on {} port {}: {}", host, wanted, why),
                              host + ":" + std::to_string(wanted)));
   }
   if (wanted != 0) parts->port = wanted;

@@ -11,6 +11,8 @@
 
 #include <fmt/format.h>
 
+#include "words/say.h"
+
 namespace lastegg::server {
 namespace {
 
@@ -95,7 +97,7 @@ Result<WebFiles> read_web_files(const std::filesystem::path& folder) {
   std::error_code failure;
   const std::filesystem::path root = std::filesystem::canonical(folder, failure);
   if (failure || !std::filesystem::is_directory(root, failure))
-    return refuse(missing("there is no folder " + folder.string() + " with the built web app", folder));
+    return refuse(missing(say("there is no folder {} with the built web app", folder.string()), folder));
   WebFiles files;
   std::filesystem::recursive_directory_iterator entry(root, failure);
   for (; !failure && entry != std::filesystem::recursive_directory_iterator(); entry.increment(failure)) {
@@ -108,14 +110,14 @@ Result<WebFiles> read_web_files(const std::filesystem::path& folder) {
     const std::filesystem::path target = std::filesystem::canonical(path, unreadable);
     if (unreadable || !inside(root, target) || !entry->is_regular_file(unreadable)) continue;
     WebFile file;
-    if (!read_bytes(path, file.bytes)) return refuse(missing("cannot read " + path.string(), path));
+    if (!read_bytes(path, file.bytes)) return refuse(missing(say("cannot read {}", path.string()), path));
     const std::string name = "/" + std::filesystem::relative(path, root, unreadable).generic_string();
     file.media_type = media_type_of(name);
     file.entity_tag = tag_of(file.bytes);
     file.name_has_hash = name.rfind("/assets/", 0) == 0;
     files.emplace(name, std::move(file));
   }
-  if (failure) return refuse(missing("cannot read the folder " + root.string(), root));
+  if (failure) return refuse(missing(say("cannot read the folder {}", root.string()), root));
   for (auto file = files.begin(); file != files.end();) {
     const auto plain = ends_with(file->first, ".br")
                            ? files.find(file->first.substr(0, file->first.size() - 3))
@@ -129,7 +131,7 @@ Result<WebFiles> read_web_files(const std::filesystem::path& folder) {
   }
   if (files.find("/index.html") == files.end())
     return refuse(
-        missing("the folder " + root.string() + " holds no index.html; build the web app first", root));
+        missing(say("the folder {} holds no index.html; build the web app first", root.string()), root));
   return files;
 }
 

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "engine/ask.h"
+#include "words/catalogue.h"
 
 namespace {
 
@@ -40,6 +41,15 @@ __attribute__((export_name("lastegg_ask"))) void* lastegg_ask(const char* questi
   std::memcpy(memory, &head, sizeof head);
   std::memcpy(static_cast<char*>(memory) + sizeof head, outcome.text.data(), outcome.text.size());
   return memory;
+}
+
+/// Takes the sentences of a language (words/data/es.json) before anything is asked in it: 1 when it has.
+__attribute__((export_name("lastegg_words"))) std::uint32_t lastegg_words(const char* tag,
+                                                                          std::uint32_t tag_length,
+                                                                          const char* text,
+                                                                          std::uint32_t text_length) {
+  const auto language = lastegg::language_tagged(std::string_view(tag, tag_length));
+  return language && lastegg::take_catalogue(*language, std::string_view(text, text_length)) ? 1U : 0U;
 }
 
 }  // extern "C"

@@ -12,6 +12,8 @@ export class Engine {
   readonly alive: boolean;
   /** Asks a question; both texts as on the command line. Throws EngineFatal when the instance has ended. */
   ask(question: string, requestText: string): AskOutcome;
+  /** Hands it the sentences of a language it comes without ("es", the text of words/data/es.json); true when taken. */
+  takeWords(tag: string, text: string): boolean;
 }
 
 /** An engine from the bytes of lastegg.wasm, or from a compiled module. */

@@ -36,6 +36,19 @@ export class Engine {
     }
   }
 
+  /**
+   * Hands the engine the sentences of a language it comes without: "es" and the text of words/data/es.json. True when it has
+   * taken them; until then it answers in English. Once for each instance, before the first question.
+   */
+  takeWords(tag, text) {
+    const [name, nameLength] = this.#write(tag);
+    const [words, wordsLength] = this.#write(text);
+    const taken = this.#exports.lastegg_words(name, nameLength, words, wordsLength);
+    this.#exports.lastegg_free(name);
+    this.#exports.lastegg_free(words);
+    return taken === 1;
+  }
+
   #ask(question, requestText) {
     const [name, nameLength] = this.#write(question);
     const [request, requestLength] = this.#write(requestText);

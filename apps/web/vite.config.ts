@@ -43,7 +43,7 @@ export default defineConfig({
         ],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,wasm,woff2,svg,png,ndjson,webmanifest}'],
+        globPatterns: ['**/*.{js,css,html,wasm,woff2,svg,png,ndjson,webmanifest}', 'assets/es-*.json'],
         globIgnores: ['**/*latin-ext*', 'icons/*-512.png'],
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         navigateFallback: 'index.html',

@@ -1,9 +1,8 @@
 // The page's side of the compute worker: a queue of numbered questions in generations. Leaving a screen drops its
 // generation; a question of a dropped generation that is already running is stopped by ending the worker.
-import engineFile from '#built/lastegg.wasm?url';
-import { language } from '../words/language';
 import { words } from '../words/words';
 import type { Outcome } from './shapes';
+import { where } from './where';
 
 interface Waiting {
   number: number; question: string; request: string; generations: Set<number>; urgent: number;
@@ -72,7 +71,7 @@ export class Compute {
 
   private start(): Worker {
     const worker = new Worker(new URL('./compute.worker.ts', import.meta.url), { type: 'module', name: 'compute' });
-    worker.postMessage({ type: 'locate', url: new URL(engineFile, document.baseURI).href, language });
+    worker.postMessage({ type: 'locate', where });
     worker.onmessage = ({ data }: MessageEvent<{ number: number; outcome: Outcome<unknown> }>) => {
       const done = this.running;
       if (worker !== this.worker || !done || done.number !== data.number) return;

@@ -1,6 +1,6 @@
 // What the page and the record worker say to each other.
 import type { EngineError, FoldedRecord, JobRequests } from '../engine/shapes';
-import type { Language } from '../words/languages';
+import type { Where } from '../engine/where';
 
 export interface JobInfo { id: string; title: string; opened: string; count: number }
 export interface ExportInfo { stateHash: string; count: number; at: string }
@@ -13,7 +13,7 @@ export interface Opened { blank: boolean; jobs: JobInfo[]; device: string; open:
 export interface Imported { job: string; added: number; already: number; differing: number; refused: number; blobs: number; stateHash: string | null; promisedHash: string | null }
 
 export interface Requests {
-  locate: { ask: { url: string; language: Language }; get: null };
+  locate: { ask: { where: Where }; get: null };
   open: { ask: { job?: string }; get: Opened };
   append: { ask: { job: string; lines: { id: string; line: string }[] }; get: OpenJob };
   keepBlob: { ask: { job: string; bytes: Blob }; get: { hash: string } };

@@ -1,7 +1,6 @@
 // The page's side of the record worker: the open job as reactive state, and the one way to write a fact.
-import engineFile from '#built/lastegg.wasm?url';
 import { k_kit_lists, k_lists, type EngineError, type Entity, type FoldedRecord, type JobRequests, type JobState, type RecordEvent } from '../engine/shapes';
-import { language } from '../words/language';
+import { where } from '../engine/where';
 import { words } from '../words/words';
 import type { Refusal } from './lastegg_file';
 import type { ExportInfo, Imported, JobInfo, OpenJob, RequestName, Requests } from './protocol';
@@ -31,7 +30,7 @@ class RecordWorker {
       if (data.ok) one?.done(data.value);
       else one?.failed(new Error(data.refused ? words.record.file[data.refused](data.about ?? '') : data.message));
     };
-    void this.say('locate', { url: new URL(engineFile, document.baseURI).href, language });
+    void this.say('locate', { where });
   }
 
   say<Name extends RequestName>(name: Name, body: Requests[Name]['ask']): Promise<Requests[Name]['get']> {

@@ -71,8 +71,8 @@ async function deviceId(): Promise<string> {
 }
 
 const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise<Requests[Name]['get']> } = {
-  locate: async ({ url, language }) => {
-    locateEngine(url, language);
+  locate: async ({ where }) => {
+    locateEngine(where);
     return null;
   },
   open: async ({ job }): Promise<Opened> => {
