@@ -139,7 +139,7 @@ async function leftInEnglish(page, say) {
 const demo = (page, say) => [
   ['inspect', async () => { await goTo(page, 'inspect'); await page.locator('figure.plan').waitFor(); await page.locator('[data-verdict], .verdict').first().waitFor(); }],
   ['inspect-new-room', async () => { await page.getByRole('button', { name: say.inspect.addRoom }).click(); await sheet(page).waitFor(); }, close],
-  ['inspect-room', async () => { await goTo(page, 'inspect', 'room', k_bedroom); await page.getByRole('button', { name: new RegExp(say.inspect.addItem) }).waitFor(); }],
+  ['inspect-room', async () => { await goTo(page, 'inspect', 'room', k_bedroom); await page.locator('section.room').waitFor(); }],
   ['inspect-kinds', async () => { await page.getByRole('button', { name: new RegExp(say.inspect.addItem) }).click(); await sheet(page).waitFor(); }, close],
   ['inspect-trap', async () => { await page.getByRole('button', { name: say.inspect.trap.add }).click(); await sheet(page).waitFor(); }, close],
   ['inspect-people', async () => { await goTo(page, 'inspect', 'people'); await page.getByText(say.inspect.people.tap).waitFor(); }],
