@@ -1,6 +1,0 @@
-// Days of the calendar as people read them. A day is text, "2026-03-02"; no clock and no time zone is in it.
-export function shownDay(day: string | null): string {
-  if (!day) return '–';
-  const date = new Date(`${day}T00:00:00Z`);
-  return Number.isNaN(date.getTime()) ? day : date.toLocaleDateString('en-US', { month: 'short', day: 'numeric', weekday: 'short', timeZone: 'UTC' });
-}
