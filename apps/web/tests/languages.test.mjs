@@ -8,7 +8,7 @@ import { after, before, test } from 'node:test';
 import AxeBuilder from '@axe-core/playwright';
 import { k_desk, k_phone, open, profile } from './browser.mjs';
 import { catalogue, texts } from './catalogue.mjs';
-import { fileOf } from './job_files.mjs';
+import { jobFile } from './job_files.mjs';
 import { overflows } from './overflow.mjs';
 import { k_dist, serve } from './server.mjs';
 import { glance } from './treat_steps.mjs';
@@ -223,7 +223,7 @@ for (const [language, locale] of [['es', 'es-MX'], ['en-GB', 'en-GB']]) {
       await page.getByRole('button', { name: say.blank.demo }).click();
       await walk(demo(page, say));
       await goTo(page, 'record');
-      await page.locator('input[type=file]').setInputFiles(fileOf(await readFile(k_treated, 'utf8')));
+      await page.locator('input[type=file]').setInputFiles(jobFile(await readFile(k_treated, 'utf8')));
       await page.getByText(say.record.sameHash).waitFor();
       await walk(treated(page, say));
     } finally {
