@@ -194,7 +194,7 @@ for (const [language, locale] of [['es', 'es-MX'], ['en-GB', 'en-GB']]) {
     const say = words[language];
     const faults = [];
     async function look(name) {
-      for (const size of k_sizes) {
+      for (const size of language === 'es' || process.env.LASTEGG_LONG ? k_sizes : k_sizes.slice(0, 1)) {  // British words are hardly longer
         await page.setViewportSize(size);
         await drawn(page);
         faults.push(...(await overflows(page, k_may_be_cut)).map((one) => `${name} at ${size.width}: ${one}`));
