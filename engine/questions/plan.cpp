@@ -10,6 +10,7 @@
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
 #include "job/priority/priority.h"
+#include "treatments/steam/lane_pass.h"
 #include "words/say.h"
 
 namespace lastegg {
@@ -203,6 +204,12 @@ Result<Answer> solve(const Json& request) {
   const EdgeSettings settings = read_edge_settings(request);
   Answer answer;
   answer.warnings = basis->warnings;
+  const std::size_t samples = basis->calibrations.front().weights.size();
+  if (steam::accuracy_for(static_cast<int>(samples)) == steam::LaneAccuracy::preview) {
+    answer.warnings.push_back(
+        {"first_look",
+         say("a first look, with {} samples: fewer edges have a pace in it than with 1024", samples)});
+  }
   Json& out = answer.result;
   out["items"] = Json::array();
   out["edges"] = Json::array();

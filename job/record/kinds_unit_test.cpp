@@ -82,6 +82,16 @@ TEST(Kinds, AcceptSoundData) {
   EXPECT_FALSE(fault_in("towel/1", R"({"title":"Terry","use":"wrapped","thickness_metres":null})"));
 }
 
+TEST(Kinds, AFoldTestKeepsItsDayAndWhereItWasMade) {
+  EXPECT_FALSE(fault_in("fold_test/1",
+                        R"({"title":"Wide head","on":"2026-03-02","taken_from":")" + id_number(7) + "\"}"));
+  EXPECT_EQ(fault_in("fold_test/1", R"({"title":"Wide head","on":"in March"})")->where, "/data/on");
+  EXPECT_EQ(fault_in("fold_test/1", R"({"title":"Wide head","taken_from":"Elm Street"})")->where,
+            "/data/taken_from");
+  EXPECT_FALSE(fault_in("machine/1", R"({"title":"Kettle","serviced_on":"2026-02-28"})"));
+  EXPECT_EQ(fault_in("settings/1", R"({"fold_test_days":0})")->limit, "1");
+}
+
 TEST(Kinds, NameValueLimitUnitAndPlace) {
   const auto hot = fault_in(
       "reading/1", "{" + k_test + R"(,"pace_metres_per_second":0.025,"layers":2,"peak_celsius":160})");

@@ -8,7 +8,7 @@ import { after, before, test } from 'node:test';
 import AxeBuilder from '@axe-core/playwright';
 import { k_desk, k_phone, open, profile } from './browser.mjs';
 import { catalogue, texts } from './catalogue.mjs';
-import { fileOf } from './job_files.mjs';
+import { jobFile } from './job_files.mjs';
 import { overflows } from './overflow.mjs';
 import { k_dist, serve } from './server.mjs';
 import { glance } from './treat_steps.mjs';
@@ -139,7 +139,7 @@ async function leftInEnglish(page, say) {
 const demo = (page, say) => [
   ['inspect', async () => { await goTo(page, 'inspect'); await page.locator('figure.plan').waitFor(); await page.locator('[data-verdict], .verdict').first().waitFor(); }],
   ['inspect-new-room', async () => { await page.getByRole('button', { name: say.inspect.addRoom }).click(); await sheet(page).waitFor(); }, close],
-  ['inspect-room', async () => { await goTo(page, 'inspect', 'room', k_bedroom); await page.getByRole('button', { name: new RegExp(say.inspect.addItem) }).waitFor(); }],
+  ['inspect-room', async () => { await goTo(page, 'inspect', 'room', k_bedroom); await page.locator('section.room').waitFor(); }],
   ['inspect-kinds', async () => { await page.getByRole('button', { name: new RegExp(say.inspect.addItem) }).click(); await sheet(page).waitFor(); }, close],
   ['inspect-trap', async () => { await page.getByRole('button', { name: say.inspect.trap.add }).click(); await sheet(page).waitFor(); }, close],
   ['inspect-people', async () => { await goTo(page, 'inspect', 'people'); await page.getByText(say.inspect.people.tap).waitFor(); }],
@@ -194,7 +194,7 @@ for (const [language, locale] of [['es', 'es-MX'], ['en-GB', 'en-GB']]) {
     const say = words[language];
     const faults = [];
     async function look(name) {
-      for (const size of k_sizes) {
+      for (const size of language === 'es' || process.env.LASTEGG_LONG ? k_sizes : k_sizes.slice(0, 1)) {  // British words are hardly longer
         await page.setViewportSize(size);
         await drawn(page);
         faults.push(...(await overflows(page, k_may_be_cut)).map((one) => `${name} at ${size.width}: ${one}`));
@@ -223,7 +223,7 @@ for (const [language, locale] of [['es', 'es-MX'], ['en-GB', 'en-GB']]) {
       await page.getByRole('button', { name: say.blank.demo }).click();
       await walk(demo(page, say));
       await goTo(page, 'record');
-      await page.locator('input[type=file]').setInputFiles(fileOf(await readFile(k_treated, 'utf8')));
+      await page.locator('input[type=file]').setInputFiles(jobFile(await readFile(k_treated, 'utf8')));
       await page.getByText(say.record.sameHash).waitFor();
       await walk(treated(page, say));
     } finally {

@@ -2,10 +2,13 @@
 export const k_sofa = '0194a3c0-0000-7000-8000-00000000000a';
 export const k_verdicts = ['lethal', 'short', 'not_proven'];
 
-/** Waits until what was changed is on the screen: two frames, and every transition at its end. */
+/** Waits until what was changed is on the screen: a place follows its address by a picture, then every transition comes to its end; one whose element has gone has none. */
 export async function drawn(page) {
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-  await page.evaluate(() => Promise.all(document.getAnimations().filter((one) => one.effect?.getTiming().iterations !== Infinity).map((one) => one.finished.catch(() => null))));  // one that is cancelled is at its end too
+  await page.evaluate(async () => {
+    for (let i = 0; i < 4; i++) await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    const moving = document.getAnimations().filter((one) => one.effect?.getTiming().iterations !== Infinity);
+    await Promise.allSettled(moving.map((one) => one.finished));
+  });
 }
 
 export async function goTo(page, ...names) {

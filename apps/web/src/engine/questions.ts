@@ -7629,6 +7629,8 @@ export type FoldEventsAnswer = {
         water_kilograms?: number;
         /** Working pressure above the room. [pascal] [at least 0, at most 1200000] */
         gauge_pascal?: number;
+        /** Descaled or repaired last: older tests are due. */
+        serviced_on?: string;
         /** What the person typed, key by key, with the unit as typed. */
         typed?: {
           [key: string]: unknown;
@@ -7792,6 +7794,10 @@ export type FoldEventsAnswer = {
       covering?: string;
       /** Material of one layer of the fold. */
       cloth?: string;
+      /** The day of the readings. */
+      on?: string;
+      /** The job in which it was made, where not this one. */
+      taken_from?: string;
       /** What the person typed, key by key, with the unit as typed. */
       typed?: {
         [key: string]: unknown;
@@ -7910,6 +7916,8 @@ export type FoldEventsAnswer = {
       language?: string;
       /** The fold test that the plan rests on. */
       fold_test?: string;
+      /** After which the firm makes a fold test again. [at least 1, at most 3660] */
+      fold_test_days?: number;
       /** A remark. */
       note?: string;
       /** True in made-up data, such as the demo's. */

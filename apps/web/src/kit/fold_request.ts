@@ -1,7 +1,7 @@
 // What a fold test was made with, and what it asks of the engine (which says so itself: question `job_requests`).
 import type { Entity, FoldTest, JobState, TestRequest } from '../engine/shapes';
 import { job } from '../record/job.svelte';
-import { elevationGiven } from './elevation';
+import { elevationGiven } from '../record/elevation';
 
 const find = (list: Entity[], id: unknown): Entity | null => list.find((one) => one.id === id) ?? null;
 

@@ -9,7 +9,7 @@ export type { Look };
 class Settings {
   units = $state<Units>({ temperature: 'F', length: 'in' });
   look = $state<Look>('dark');
-  /** The one chosen. What the page speaks is `language` of words/language.ts, until it is opened anew. */
+  /** The one chosen. What the page speaks is `language` of apps/web/src/words/language.ts, until it is opened anew. */
   language = $state<Language>('en-US');
 
   constructor() {

@@ -1,6 +1,7 @@
 // What the page and the record worker say to each other.
 import type { EngineError, FoldedRecord, JobRequests } from '../engine/shapes';
 import type { Where } from '../engine/where';
+import type { KitOffer } from './firm_kit';
 
 export interface JobInfo { id: string; title: string; opened: string; count: number }
 export interface ExportInfo { stateHash: string; count: number; at: string }
@@ -13,6 +14,8 @@ export interface Opened { blank: boolean; jobs: JobInfo[]; device: string; open:
 export interface Imported { job: string; added: number; already: number; differing: number; refused: number; blobs: number; stateHash: string | null; promisedHash: string | null }
 
 export interface Requests {
+  /** Kits of the other jobs on this device, the job with the latest fact first. Invented jobs offer none. */
+  kits: { ask: { besides: string }; get: KitOffer[] };
   locate: { ask: { where: Where }; get: null };
   open: { ask: { job?: string }; get: Opened };
   append: { ask: { job: string; lines: { id: string; line: string }[] }; get: OpenJob };

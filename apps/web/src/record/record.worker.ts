@@ -4,11 +4,13 @@
 import { ask, locateEngine } from '../engine/wasm';
 import type { FoldedRecord, JobRequests, RecordEvent } from '../engine/shapes';
 import { FileRefused, pack, unpack } from './lastegg_file';
+import { firmKit, firmSettings, isEmptyKit, k_kit_kinds, testDay, type KitOffer } from './firm_kit';
 import { k_channel, k_writer_lock, type Imported, type OpenJob, type Opened, type RequestName, type Requests } from './protocol';
 import { Store, type StoredEvent } from './store';
 
 const store = new Store();
 const channel = new BroadcastChannel(k_channel);
+const k_most_kits = 6;  // to choose among; each is folded to be offered
 
 function alone<T>(work: () => Promise<T>): Promise<T> {
   return navigator.locks.request(k_writer_lock, { mode: 'exclusive' }, work) as Promise<T>;
@@ -70,6 +72,22 @@ async function deviceId(): Promise<string> {
   });
 }
 
+async function offerOf({ id, title, rows }: { id: string; title: string; rows: StoredEvent[] }): Promise<KitOffer[]> {
+  const outcome = await ask<FoldedRecord>('fold_events', JSON.stringify({ lines: rows.map((row) => row.line) }));
+  if (!outcome.ok || outcome.answer.state.job?.invented === true || isEmptyKit(outcome.answer.state)) return [];
+  const { state } = outcome.answer;
+  const lines = new Map(rows.map((row) => [row.id, row.line]));
+  const facts = firmKit(id, state, (event) => {
+    const line = lines.get(event);
+    return line ? (JSON.parse(line) as RecordEvent).data : null;
+  });
+  const days = state.fold_tests.map(testDay).filter((day) => day !== null).sort();
+  return [{
+    job: id, title: String(state.job?.title ?? title), machines: state.kit.machines.length, heads: state.kit.heads.length,
+    tests: state.fold_tests.length, lastTest: days.at(-1) ?? null, facts, settings: firmSettings(state),
+  }];
+}
+
 const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise<Requests[Name]['get']> } = {
   locate: async ({ where }) => {
     locateEngine(where);
@@ -118,6 +136,15 @@ const answers: { [Name in RequestName]: (body: Requests[Name]['ask']) => Promise
     });
     const plain = title.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'job';
     return { bytes, name: `${plain}-${stateHash.slice(0, 6) || 'unhashed'}.lastegg`, count: rows.length, stateHash };
+  },
+  kits: async ({ besides }) => {
+    const jobs = (await store.jobs.toArray()).filter((one) => one.id !== besides);
+    const held = await Promise.all(jobs.map(async (one) => ({ ...one, rows: await store.events.where('job').equals(one.id).sortBy('id') })));
+    const latest = held.filter((one) => one.rows.some((row) => k_kit_kinds.some((kind) => row.line.includes(`"${kind}"`))))
+      .sort((p, q) => (p.rows.at(-1)!.id < q.rows.at(-1)!.id ? 1 : -1)).slice(0, k_most_kits);
+    const offers: KitOffer[] = [];
+    for (const one of latest) offers.push(...(await offerOf(one)));
+    return offers;
   },
   exported: async ({ job, stateHash, count, at }) => {
     await alone(() => store.exports.put({ job, stateHash, count, at }));

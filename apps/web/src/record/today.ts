@@ -1,5 +1,8 @@
-/** The day by the clock of this place, not by UTC. */
+/** The day of a moment by the clock of this place, not by UTC. */
+export function dayOf(moment: Date): string {
+  return [moment.getFullYear(), moment.getMonth() + 1, moment.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+}
+
 export function today(): string {
-  const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+  return dayOf(new Date());
 }

@@ -13,6 +13,11 @@ export function uuidv7(milliseconds = Date.now()): string {
   return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
 }
 
+/** Milliseconds of the moment an id was made; NaN for ids of other versions. */
+export function timeOf(id: string): number {
+  return /^[0-9a-f]{8}-[0-9a-f]{4}-7/.test(id) ? parseInt(id.slice(0, 8) + id.slice(9, 13), 16) : NaN;
+}
+
 /** The device's wall time as RFC 3339 text with its own offset; the epoch when the clock is broken. */
 export function wallTime(now = new Date()): string {
   if (Number.isNaN(now.getTime())) return '1970-01-01T00:00:00Z';

@@ -3,7 +3,7 @@ import type { ReportAnswer } from '../engine/questions';
 import type { Furniture } from '../engine/shapes';
 import { inUnits, join, length, type Units } from '../look/measure';
 import type { EdgeState } from '../plan/edge_state';
-import { shownDate } from '../prove/days';
+import { shownDate } from '../look/days';
 
 export type Paper = 'A4' | 'Letter';
 export interface ReportData { report: ReportAnswer; furniture: Record<string, Furniture>; units: Units; paper: Paper }

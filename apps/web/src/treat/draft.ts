@@ -26,6 +26,12 @@ export function claim(): void {
   void navigator.locks.request(k_lock, () => new Promise<void>((done) => { letGo = done; })).catch(() => {});
 }
 
+/** Whether some tab of this browser, this one included, has an edge at hand. */
+export async function treatingHere(): Promise<boolean> {
+  if (!navigator.locks) return letGo !== null;
+  return ((await navigator.locks.query()).held ?? []).some((lock) => lock.name === k_lock);
+}
+
 export function release(): void {
   letGo?.();
   letGo = null;

@@ -8,11 +8,6 @@ export interface Stand extends EdgeFacts { edge: Edge; status: Status; answer: P
 
 export const k_no_facts: EdgeFacts = { strokes: [], marks: [], notes: [], readings: [] };
 
-/** Milliseconds of the moment an id was made; NaN for other ids. */
-export function timeOf(id: string): number {
-  return /^[0-9a-f]{8}-[0-9a-f]{4}-7/.test(id) ? parseInt(id.slice(0, 8) + id.slice(9, 13), 16) : NaN;
-}
-
 export function factsByEdge(state: JobState, item: string): Map<string, EdgeFacts> {
   const all = new Map<string, EdgeFacts>();
   const put = (list: Entity[], key: keyof EdgeFacts) => {

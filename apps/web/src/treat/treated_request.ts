@@ -1,7 +1,8 @@
 // The question `as_treated` for one edge from what is on record. Passes carry their times only when the clock can have
 // been right: in order and apart. Else the engine judges them one by one, which earns less.
 import type { Edge, Entity } from '../engine/shapes';
-import { strokeBefore, timeOf, type EdgeFacts } from './edge_stand';
+import { timeOf } from '../record/uuid';
+import { strokeBefore, type EdgeFacts } from './edge_stand';
 
 /** Faster than this the head was not treating, and the engine's own range ends: such a stroke earns nothing. */
 const k_fastest_metres_per_second = 0.5;

@@ -84,7 +84,7 @@ export const everywhere = {
     'Local code, labels and licensed trades decide.',
   ],
 
-  update: { ready: 'A new version is ready. Take it between visits.', now: 'Use it now' },
+  update: { ready: 'A new version is ready. Take it between visits.', held: 'A new version is ready. It is offered here when this visit is over.', now: 'Use it now' },
   offline: 'Works with no network',
   close: 'Close', cancel: 'Cancel', save: 'Save', back: 'Back', loading: 'Opening the record …',
   measured: 'measured', computed: 'computed',

@@ -81,6 +81,38 @@ export const kit = {
   setup: 'Set up for this test',
   useForPlan: 'The plan rests on this test', takeForPlan: 'Use this test for the plan',
   planForHead: 'The plan asks for this head and towel. It has no readings yet.',
+  age: {
+    made: (day: string, days: number) => `Made ${day}, ${days === 0 ? 'today' : days === 1 ? 'yesterday' : `${days} days ago`}.`,
+    unknown: 'The day of this test is not known: treat it as due.',
+    dueOn: (day: string) => `Due again ${day}.`,
+    dueAge: (day: string) => `Due again since ${day}.`,
+    dueService: (day: string) => `Due again: the machine was serviced ${day}.`,
+    when: 'When it is due again',
+    again: 'Test again after',
+    interval: (days: number) => ({ 30: 'a month', 90: 'a season, 90 days', 180: 'half a year', 365: 'a year' } as Record<number, string>)[days] ?? `${days} days`,
+    practice: 'Each season and after service: common practice, no source.',
+    serviced: (machine: string) => `${machine} was serviced today`,
+    cautionAge: (day: string, days: number) => `These paces rest on a fold test of ${day}, ${days} days ago. It is due again; until then take them as less sure than they say.`,
+    cautionService: (day: string, serviced: string) => `These paces rest on a fold test of ${day}; the machine was serviced ${serviced}. Test again before you rely on them.`,
+    cautionUnknown: 'The day of the fold test behind these paces is not known. Test again before you rely on them.',
+    cautionDrift: {
+      weaker: 'The machine was weaker at its last fold test than before. Look for scale, leaks or a weak head; then test again.',
+      stronger: 'The machine was stronger at its last fold test than before. Paces follow the last test; test again to be sure.',
+    },
+  },
+  take: {
+    title: 'The kit of another job',
+    from: (job: string) => `Take the kit from ${job}`,
+    holds: (machines: number, heads: number, tests: number) => [
+      machines === 1 ? '1 machine' : `${machines} machines`, heads === 1 ? '1 head' : `${heads} heads`, tests === 1 ? '1 fold test' : `${tests} fold tests`,
+    ].join(', '),
+    lastTest: (day: string) => `the last of ${day}`,
+    note: 'Machines, heads, towels, probes, what was measured of them, and rates. Nothing of the other home.',
+    others: 'From another job',
+    testTitle: (head: string, day: string) => `${head}, ${day}`,
+    origin: (job: string) => `From the job ${job}`,
+    originGone: 'From another job',
+  },
   start: {
     title: 'Before you start',
     checks: {

@@ -88,7 +88,7 @@ export const everywhere: Everywhere = {
     'Deciden las normas locales, las etiquetas y los oficios con licencia.',
   ],
 
-  update: { ready: 'Hay una versión nueva. Tómela entre visitas.', now: 'Usarla ahora' },
+  update: { ready: 'Hay una versión nueva. Tómela entre visitas.', held: 'Hay una versión nueva. Se ofrece aquí cuando termine esta visita.', now: 'Usarla ahora' },
   offline: 'Funciona sin red',
   close: 'Cerrar', cancel: 'Cancelar', save: 'Guardar', back: 'Atrás', loading: 'Abriendo el registro …',
   measured: 'medido', computed: 'calculado',

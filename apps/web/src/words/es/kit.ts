@@ -83,6 +83,38 @@ export const kit: Words['kit'] = {
   setup: 'Preparar esta prueba',
   useForPlan: 'El plan se apoya en esta prueba', takeForPlan: 'Usar esta prueba para el plan',
   planForHead: 'El plan pide esta boquilla y esta toalla. Aún no hay lecturas.',
+  age: {
+    made: (day, days) => `Hecha el ${day}, ${days === 0 ? 'hoy' : days === 1 ? 'ayer' : `hace ${days} días`}.`,
+    unknown: 'No se sabe el día de esta prueba: tómela por vencida.',
+    dueOn: (day) => `Repetir el ${day}.`,
+    dueAge: (day) => `Por repetir desde el ${day}.`,
+    dueService: (day) => `Por repetir: la máquina tuvo servicio el ${day}.`,
+    when: 'Cuándo se repite',
+    again: 'Repetir después de',
+    interval: (days) => ({ 30: 'un mes', 90: 'una temporada, 90 días', 180: 'medio año', 365: 'un año' } as Record<number, string>)[days] ?? `${days} días`,
+    practice: 'Cada temporada y después de un servicio: práctica común, sin fuente.',
+    serviced: (machine) => `${machine} tuvo servicio hoy`,
+    cautionAge: (day, days) => `Estos ritmos se apoyan en una prueba de pliegue del ${day}, hace ${days} días. Toca repetirla; hasta entonces son menos seguros de lo que dicen.`,
+    cautionService: (day, serviced) => `Estos ritmos se apoyan en una prueba de pliegue del ${day}; la máquina tuvo servicio el ${serviced}. Repita la prueba antes de confiar en ellos.`,
+    cautionUnknown: 'No se sabe el día de la prueba de pliegue de estos ritmos. Repítala antes de confiar en ellos.',
+    cautionDrift: {
+      weaker: 'En su última prueba de pliegue la máquina fue más débil que antes. Busque sarro, fugas o una boquilla débil; después repita la prueba.',
+      stronger: 'En su última prueba de pliegue la máquina fue más fuerte que antes. Los ritmos siguen la última prueba; repítala para estar seguro.',
+    },
+  },
+  take: {
+    title: 'El equipo de otro trabajo',
+    from: (job) => `Tomar el equipo de ${job}`,
+    holds: (machines, heads, tests) => [
+      machines === 1 ? '1 máquina' : `${machines} máquinas`, heads === 1 ? '1 boquilla' : `${heads} boquillas`, tests === 1 ? '1 prueba de pliegue' : `${tests} pruebas de pliegue`,
+    ].join(', '),
+    lastTest: (day) => `la última del ${day}`,
+    note: 'Máquinas, boquillas, toallas, sondas, lo que se midió de ellas y las tarifas. Nada del otro hogar.',
+    others: 'De otro trabajo',
+    testTitle: (head, day) => `${head}, ${day}`,
+    origin: (job) => `Del trabajo ${job}`,
+    originGone: 'De otro trabajo',
+  },
   start: {
     title: 'Antes de empezar',
     checks: {
