@@ -15,6 +15,7 @@ import { glance } from './treat_steps.mjs';
 import { drawn, edgesWithState, goTo, k_sofa, readyForOffline, verdict } from './steps.mjs';
 
 const k_pictures = process.env.LASTEGG_PICTURES;
+const k_sentences = new URL('../../../words/data/es.json', import.meta.url);
 const k_treated = new URL('../../../examples/treated_job.ndjson', import.meta.url);
 const k_mattress = '0194a3c0-0000-7000-8000-00000000100a';
 const k_bedroom = '0194a3c0-0000-7000-8000-000000000004';
@@ -24,11 +25,12 @@ const k_typed = new Set(['Bedroom', 'Living room', 'Box spring', 'Night table', 
 /** Where text may be cut: names a person typed, in one line of the header; the reason below a pace, of two lines. */
 const k_may_be_cut = ['header .job', '.limit'];
 
-let server, words;
+let server, words, engine;
 
 before(async () => {
   server = await serve();
   words = await catalogue();
+  engine = await engineSays();
 });
 after(() => server?.stop());
 
@@ -87,6 +89,22 @@ test('the first opening follows the browser, a choice follows the person and is 
   }
 });
 
+test('the engine speaks Spanish, without network too', async () => {
+  const { page, errors, end } = await opened('es-MX');
+  await page.goto(server.url);
+  await page.getByRole('button', { name: words.es.blank.demo }).click();
+  await readyForOffline(page);
+  await page.context().setOffline(true);
+  await page.reload();
+  await goTo(page, 'plan', k_sofa);
+  const edge = (await edgesWithState(page)).find(({ state }) => state !== 'waiting');
+  await goTo(page, 'plan', k_sofa, edge.id);
+  await page.locator('article .answer').waitFor(k_first_look);
+  assert.notEqual((await heard(page, engine.spanish)).length, 0, 'sentences of the engine in Spanish');
+  assert.deepEqual(await heard(page, engine.english), []);
+  assert.deepEqual(errors, []);
+  await end();
+});
 
 test('the report page speaks the language that it states, and asks for no other file', async () => {
   const report = {
@@ -121,18 +139,35 @@ async function atAGlance(page) {
   assert.ok(buttons.length <= 3, `${buttons.length} buttons`);
 }
 
-/** Texts on the screen that are those of US English where the language has other ones. */
-async function leftInEnglish(page, say) {
-  const own = new Set(texts(say).map(([, text]) => text));
-  const english = new Set(texts(words['en-US']).map(([, text]) => text).filter((text) => !own.has(text) && /\p{L}{3}/u.test(text)));
-  const shown = await page.evaluate(() => {
+function shownTexts(page) {
+  return page.evaluate(() => {
     const found = [];
     const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     while (walk.nextNode()) if (walk.currentNode.parentElement.checkVisibility()) found.push(walk.currentNode.textContent.trim());
     for (const element of document.querySelectorAll('[aria-label], [title], [placeholder]')) found.push(...['aria-label', 'title', 'placeholder'].map((name) => element.getAttribute(name) ?? ''));
-    return found;
+    return [...new Set(found)];
   });
-  return [...new Set(shown)].filter((text) => english.has(text) && !k_typed.has(text));
+}
+
+/** Texts on the screen that are those of US English where the language has other ones. */
+async function leftInEnglish(page, say) {
+  const own = new Set(texts(say).map(([, text]) => text));
+  const english = new Set(texts(words['en-US']).map(([, text]) => text).filter((text) => !own.has(text) && /\p{L}{3}/u.test(text)));
+  return (await shownTexts(page)).filter((text) => english.has(text) && !k_typed.has(text));
+}
+
+/** What the engine's sentences say between their values, at least three words of it: how they are known again on the screen. */
+async function engineSays() {
+  const { sections } = JSON.parse(await readFile(k_sentences, 'utf8'));
+  const said = (sentence) => sentence.split(/\{[^}]*\}/).map((part) => part.trim()).filter((part) => /(?:\p{L}{2,}[^\p{L}]+){2}\p{L}{2,}/u.test(part));
+  const pairs = Object.values(sections).flatMap((section) => Object.entries(section));
+  return { english: pairs.flatMap(([key, value]) => said(key).filter((part) => !value.includes(part))), spanish: pairs.flatMap(([, value]) => said(value)) };
+}
+
+/** Texts on the screen in which the engine is heard. Sources, which follow the word for their quality, are not translated. */
+async function heard(page, parts) {
+  const qualities = Object.values(words.es.qualities);
+  return (await shownTexts(page)).filter((text) => !qualities.some((one) => text.startsWith(`${one} · `)) && parts.some((part) => text.includes(part)));
 }
 
 /** Places and sheets of the demo: how to come there, and how to leave again. */
@@ -202,6 +237,7 @@ for (const [language, locale] of [['es', 'es-MX'], ['en-GB', 'en-GB']]) {
       }
       await page.setViewportSize(k_phone);
       faults.push(...(await leftInEnglish(page, say)).map((one) => `${name}: "${one}" is English of the United States`));
+      if (language === 'es') faults.push(...(await heard(page, engine.english)).map((one) => `${name}: "${one}" is the engine's English`));
       if (language === 'es') faults.push(...(await violations(page)).map((one) => `${name}: ${one}`));
     }
     async function walk(steps) {
