@@ -57,13 +57,22 @@ double quantile(std::vector<double> values, double share) {
 
 struct Case {
   DrawnPasses drawn;
-  std::vector<double> peak, egg;  // of the fine solution
+  ReadyPasses ready;  // as in a plan, where an ensemble is made ready once and marched some fifteen times
+  std::vector<std::size_t> which;
+  std::vector<double> paces;
+  std::vector<double> peak{}, egg{};  // of the fine solution
 };
 
 std::vector<Case> cases(int count) {
   std::vector<Case> out;
   for (const NamedProblem& named : problems_for_tests()) {
-    Case one{drawn_passes(named, count, 0), {}, {}};
+    DrawnPasses drawn = drawn_passes(named, count, 0);
+    auto ready = ReadyPasses::of(drawn.batch, drawn.passes);
+    Case one{std::move(drawn), std::move(*ready), {}, {}};
+    for (const LanePass& pass : one.drawn.passes) {
+      one.which.push_back(one.which.size());
+      one.paces.push_back(pass.pace_metres_per_second);
+    }
     for (const LanePass& pass : one.drawn.passes) {
       const Series fine =
           cvode_pass(lane_problem(one.drawn.batch, pass), {k_fine_cells, k_fine_tolerance, 38});
@@ -122,7 +131,7 @@ Method lanes(LaneAccuracy accuracy, const WideKernel& kernel) {
   return {fmt::format("{} lanes, {}", kernel.lanes, accuracy == LaneAccuracy::preview ? "preview" : "shown"),
           fmt::format("{} lanes", kernel.lanes),
           [accuracy, kernel](const Case& one, std::vector<double>& peak, std::vector<double>& egg) {
-            const auto answers = run_passes(one.drawn.batch, one.drawn.passes, accuracy, kernel.run);
+            const auto answers = one.ready.run(one.drawn.batch, one.which, one.paces, accuracy, kernel.run);
             for (const LaneAnswer& answer : *answers) {
               peak.push_back(answer.target_peak_celsius);
               egg.push_back(answer.kill.egg);

@@ -169,7 +169,14 @@ void take_shares(const Survey& survey, Outcome& out) {
   const double unlisted = looks().prior_weight_bugs * before.unlisted;
   double sum = unlisted;
   for (std::size_t u = 0; u < count; ++u) sum += looks().prior_weight_bugs * of_unit[u] + bugs_of_unit[u];
-  if (!(sum > 0)) return;
+  if (!(sum > 0)) {  // nothing is expected anywhere: where bugs sit is then as little known as before
+    for (ItemJudged& item : out.items) {
+      item.share = item.prior_share;
+      item.missed_share = item.share * (1 - item.covered);
+    }
+    out.unlisted_share = before.unlisted;
+    return;
+  }
   for (std::size_t i = 0; i < count; ++i) {
     ItemJudged& item = out.items[i];
     const std::size_t u = unit[i];

@@ -13,7 +13,7 @@
 namespace lastegg::steam {
 namespace {
 
-constexpr int k_usual_cells = 68, k_preview_cells = 36;
+constexpr int k_usual_cells = 68, k_preview_cells = 35;
 constexpr int k_finest_refine = 2;             // in the lanes; what faults there too is for the reference
 constexpr double k_same_depth_metres = 10e-6;  // a thinner layer would cost digits
 constexpr int k_most_phases_of_a_pass = 4;
@@ -25,7 +25,7 @@ constexpr int k_most_halvings =
     5;  // of a step; a pass that needs more is marched anew with finer steps throughout
 
 // Pieces of a step when the dose is summed: none spans more than about two kelvin in the usual schedule.
-constexpr int k_skirt_pieces = 4, k_cover_pieces = 10, k_air_pieces = 10;
+constexpr int k_skirt_pieces = 3, k_cover_pieces = 8, k_air_pieces = 6;
 
 PackDose pack_dose() {
   using namespace bugs;
