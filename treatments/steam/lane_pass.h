@@ -73,7 +73,7 @@ class ReadyPasses {
 
   /// The passes `which` at `paces`, in that order. `batch` may differ from that of of() in what is observed.
   /// Errors:  as run_pass()
-  /// Cost:    12 to 70 us a pass with sixteen lanes, by stack; about three times that with four
+  /// Cost:    8 to 30 us a pass with sixteen lanes, by stack; about two and a half times that with four
   ///          (bench/README.md)
   /// Source:  README.md, "Lanes"
   /// Checked: treatments/steam/lane_agreement_test.cpp
