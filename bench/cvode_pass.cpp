@@ -11,8 +11,8 @@
 
 #include "physics/numerics/elementary.h"
 #include "physics/water/vapour.h"
-#include "treatments/steam/constants.h"
-#include "treatments/steam/grid.h"
+#include "treatments/steam/pass/constants.h"
+#include "treatments/steam/pass/grid.h"
 
 namespace lastegg::bench {
 namespace {

@@ -6,8 +6,8 @@
 
 #include <vector>
 
-#include "treatments/steam/exposure.h"
-#include "treatments/steam/pass.h"
+#include "treatments/steam/pass/exposure.h"
+#include "treatments/steam/pass/pass.h"
 
 namespace lastegg::bench {
 

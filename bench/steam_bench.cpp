@@ -17,10 +17,10 @@
 #include "bench/cvode_pass.h"
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/sobol.h"
-#include "treatments/steam/kill.h"
-#include "treatments/steam/lane_pass.h"
-#include "treatments/steam/pace.h"
-#include "treatments/steam/steamers_for_tests.h"
+#include "treatments/steam/lanes/lane_pass.h"
+#include "treatments/steam/lanes/steamers_for_tests.h"
+#include "treatments/steam/pace/pace.h"
+#include "treatments/steam/pass/kill.h"
 
 namespace lastegg::bench {
 namespace {

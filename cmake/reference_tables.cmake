@@ -8,4 +8,4 @@ add_test(NAME saturation_fit_coefficients
   COMMAND /usr/bin/python3 ${CMAKE_SOURCE_DIR}/tools/fit_saturation.py --check ${CMAKE_SOURCE_DIR}/physics/water/vapour.h)
 add_test(NAME lane_function_coefficients
   COMMAND /usr/bin/python3 ${CMAKE_SOURCE_DIR}/tools/fit_lane_functions.py --check
-    ${CMAKE_SOURCE_DIR}/physics/numerics/lanes.h ${CMAKE_SOURCE_DIR}/treatments/steam/lane_cells.h)
+    ${CMAKE_SOURCE_DIR}/physics/numerics/lanes.h ${CMAKE_SOURCE_DIR}/treatments/steam/lanes/lane_cells.h)

@@ -9,7 +9,7 @@
 
 #include "physics/numerics/elementary.h"
 #include "treatments/drying/drying.h"
-#include "treatments/steam/exposure.h"
+#include "treatments/steam/pass/exposure.h"
 #include "treatments/touch/touch.h"
 #include "words/say.h"
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "engine/question.h"
-#include "treatments/steam/pace.h"
+#include "treatments/steam/pace/pace.h"
 
 namespace lastegg {
 

@@ -5,7 +5,7 @@
 #include <string>
 
 #include "engine/question.h"
-#include "treatments/steam/calibration.h"
+#include "treatments/steam/steamer/calibration.h"
 
 namespace lastegg {
 

@@ -14,7 +14,7 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "physics/uncertainty/weighted.h"
-#include "treatments/steam/lane_pass.h"
+#include "treatments/steam/lanes/lane_pass.h"
 #include "words/say.h"
 
 namespace lastegg {

@@ -9,7 +9,7 @@
 #include "engine/pace_basis.h"
 #include "engine/question.h"
 #include "engine/water_drop.h"
-#include "treatments/steam/pace.h"
+#include "treatments/steam/pace/pace.h"
 
 namespace lastegg {
 

@@ -7,7 +7,7 @@
 
 #include "engine/request_values.h"
 #include "physics/uncertainty/weighted.h"
-#include "treatments/steam/next_reading.h"
+#include "treatments/steam/fold_test/next_reading.h"
 
 namespace lastegg {
 

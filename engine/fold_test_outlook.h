@@ -6,9 +6,9 @@
 #include <vector>
 
 #include "engine/fold_test_request.h"
-#include "treatments/steam/drift.h"
-#include "treatments/steam/fold_contradictions.h"
-#include "treatments/steam/fold_forecast.h"
+#include "treatments/steam/fold_test/drift.h"
+#include "treatments/steam/fold_test/fold_contradictions.h"
+#include "treatments/steam/fold_test/fold_forecast.h"
 
 namespace lastegg {
 

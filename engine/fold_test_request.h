@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "engine/calibration_json.h"
-#include "treatments/steam/fold_fit.h"
-#include "treatments/steam/probe_dip.h"
+#include "treatments/steam/fold_test/fold_fit.h"
+#include "treatments/steam/fold_test/probe_dip.h"
 
 namespace lastegg {
 

@@ -9,7 +9,7 @@
 #include "engine/other_tests.h"
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
-#include "treatments/steam/same_machine.h"
+#include "treatments/steam/fold_test/same_machine.h"
 #include "words/say.h"
 
 namespace lastegg {

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "engine/question.h"
-#include "treatments/steam/calibration.h"
+#include "treatments/steam/steamer/calibration.h"
 
 namespace lastegg {
 

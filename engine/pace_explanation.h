@@ -7,7 +7,7 @@
 #include "engine/json.h"
 #include "engine/pace_words.h"
 #include "engine/shape.h"
-#include "treatments/steam/what_matters.h"
+#include "treatments/steam/pace/what_matters.h"
 
 namespace lastegg {
 

@@ -6,7 +6,7 @@
 
 #include "engine/json.h"
 #include "job/edges/edge_stack.h"
-#include "treatments/steam/pace.h"
+#include "treatments/steam/pace/pace.h"
 
 namespace lastegg {
 

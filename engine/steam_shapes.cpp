@@ -5,7 +5,7 @@
 #include "engine/request_values.h"
 #include "physics/materials/materials.h"
 #include "physics/water/water.h"
-#include "treatments/steam/material_layer.h"
+#include "treatments/steam/pace/material_layer.h"
 #include "words/say.h"
 
 namespace lastegg {

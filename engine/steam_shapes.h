@@ -2,8 +2,8 @@
 #pragma once
 
 #include "engine/question.h"
-#include "treatments/steam/pace.h"
-#include "treatments/steam/pass.h"
+#include "treatments/steam/pace/pace.h"
+#include "treatments/steam/pass/pass.h"
 
 namespace lastegg {
 

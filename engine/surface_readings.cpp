@@ -10,7 +10,7 @@
 #include "engine/request_values.h"
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/weighted.h"
-#include "treatments/steam/drawn_edge.h"
+#include "treatments/steam/pace/drawn_edge.h"
 #include "words/say.h"
 
 namespace lastegg {

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "engine/question.h"
-#include "treatments/steam/unknowns.h"
+#include "treatments/steam/steamer/unknowns.h"
 #include "treatments/treated/treated.h"
 
 namespace lastegg {

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "engine/question.h"
-#include "treatments/steam/pace.h"
+#include "treatments/steam/pace/pace.h"
 
 namespace lastegg {
 

@@ -33,8 +33,7 @@ def wing_of(name):
 
 
 def room_of(name):
-    parts = name.split("/")
-    return "/".join(parts[:2]) if len(parts) > 2 else parts[0]
+    return name.rpartition("/")[0]
 
 
 def complaints(sources):

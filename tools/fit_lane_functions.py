@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Fits the polynomials of the lanes: single precision, so a few parts in ten million are enough.
 
-exp2 and log (physics/numerics/lanes.h) and the density of saturated vapour (treatments/steam/lane_cells.h), each
+exp2 and log (physics/numerics/lanes.h) and the density of saturated vapour (treatments/steam/lanes/lane_cells.h), each
 interpolated at Chebyshev nodes and written as a power series. The density is that of the reference,
 M psat(T) / (R T) with psat of IAPWS-IF97, so that both engines solve the same equations; what is fitted is its
 fourth root, which is nearly a polynomial and asks for no exponential.

@@ -8,9 +8,9 @@
 #include "engine/request_values.h"
 #include "engine/steam_shapes.h"
 #include "physics/numerics/elementary.h"
-#include "treatments/steam/exposure.h"
-#include "treatments/steam/kill.h"
-#include "treatments/steam/unknowns.h"
+#include "treatments/steam/pass/exposure.h"
+#include "treatments/steam/pass/kill.h"
+#include "treatments/steam/steamer/unknowns.h"
 #include "words/say.h"
 
 namespace lastegg {

@@ -10,7 +10,7 @@
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
 #include "job/priority/priority.h"
-#include "treatments/steam/lane_pass.h"
+#include "treatments/steam/lanes/lane_pass.h"
 #include "words/say.h"
 
 namespace lastegg {

@@ -80,6 +80,7 @@ std::vector<EdgeKind> load() {
     kind.hollow_radius_metres = number_in(entry, "hollow_radius_metres");
     if (text_in(entry, "mouth") == "inside_corner") kind.mouth = steam::Mouth::inside_corner;
     kind.cord_metres = number_in(entry, "cord_metres");
+    kind.stands_out_share = number_in(entry, "stands_out_share");
     const Range depth = range_in(entry, "depth_metres");
     kind.depth = {depth.least, depth.most};
     const Range cloths = range_in(entry, "depth_cloths");

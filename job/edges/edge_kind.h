@@ -38,6 +38,7 @@ struct EdgeKind {
   double contact_gap_metres = 0;    ///< air between two of them
   double hollow_radius_metres = 0;  ///< the surface is a pit; 0: it is not
   double cord_metres = 0;
+  double stands_out_share = 0;  ///< of a cord: out of its panel, as a share of its covered radius
   steam::Mouth mouth = steam::Mouth::flat_face;  ///< of a crack
   steam::DepthRange depth;                       ///< below the surface, or below the hard parts on it
   double least_cloths = 0;                       ///< over the eggs

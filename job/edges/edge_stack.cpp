@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "physics/materials/materials.h"
-#include "treatments/steam/material_layer.h"
+#include "treatments/steam/pace/material_layer.h"
 #include "words/say.h"
 
 namespace lastegg {
@@ -86,7 +86,7 @@ Result<steam::ShapedPlace> place_of(const EdgeKind& kind, const std::string& cov
                           kind.hollow_radius_metres},
                          kind.depth, *below);
     case ShapeFamily::cylinder:
-      return steam::cord(*cloth, kind.cord_metres, kind.depth, *below);
+      return steam::cord({*cloth, kind.cord_metres, kind.stands_out_share}, kind.depth, *below);
     case ShapeFamily::crack:
     case ShapeFamily::none:
       break;

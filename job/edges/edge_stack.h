@@ -9,7 +9,7 @@
 
 #include "job/edges/edge_kind.h"
 #include "physics/quantities/error.h"
-#include "treatments/steam/pace.h"
+#include "treatments/steam/pace/pace.h"
 
 namespace lastegg {
 

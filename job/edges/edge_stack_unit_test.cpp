@@ -9,7 +9,7 @@
 
 #include "job/furniture/item.h"
 #include "physics/materials/materials.h"
-#include "treatments/steam/pass.h"
+#include "treatments/steam/pass/pass.h"
 
 namespace lastegg {
 namespace {

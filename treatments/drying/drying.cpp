@@ -6,10 +6,10 @@
 
 #include "physics/numerics/elementary.h"
 #include "physics/water/vapour.h"
-#include "treatments/steam/constants.h"
-#include "treatments/steam/grid.h"
-#include "treatments/steam/march.h"
-#include "treatments/steam/schedule.h"
+#include "treatments/steam/pass/constants.h"
+#include "treatments/steam/pass/grid.h"
+#include "treatments/steam/pass/march.h"
+#include "treatments/steam/pass/schedule.h"
 #include "words/say.h"
 
 namespace lastegg::drying {

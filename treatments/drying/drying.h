@@ -5,7 +5,7 @@
 #include <optional>
 
 #include "physics/quantities/error.h"
-#include "treatments/steam/pass.h"
+#include "treatments/steam/pass/pass.h"
 
 namespace lastegg::drying {
 
@@ -32,7 +32,7 @@ constexpr double k_mould_seconds = 24 * 3600.0;
 ///          -ln(1 - y): the film drops out.
 /// Inputs:  pressure 50..110 kPa, air of the room. Nothing but convection: no radiation, no warmth from
 ///          below.
-/// Source:  Lewis relation, constants of treatments/steam/constants.h
+/// Source:  Lewis relation, constants of treatments/steam/pass/constants.h
 /// Checked: treatments/drying/drying_reference_test.cpp (psychrometer formula of the WMO)
 double wet_bulb_celsius(const steam::RoomAir& air, double pressure_pascal);
 

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "treatments/drying/drying.h"
-#include "treatments/steam/problems_for_tests.h"
+#include "treatments/steam/pass/problems_for_tests.h"
 
 namespace lastegg::drying {
 namespace {

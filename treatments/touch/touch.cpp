@@ -7,8 +7,8 @@
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/normal.h"
 #include "physics/water/vapour.h"
-#include "treatments/steam/exposure.h"
-#include "treatments/steam/fold_fit.h"
+#include "treatments/steam/fold_test/fold_fit.h"
+#include "treatments/steam/pass/exposure.h"
 
 namespace lastegg::touch {
 namespace {

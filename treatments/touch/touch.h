@@ -8,8 +8,8 @@
 #include <vector>
 
 #include "physics/quantities/error.h"
-#include "treatments/steam/pace.h"
-#include "treatments/steam/pass.h"
+#include "treatments/steam/pace/pace.h"
+#include "treatments/steam/pass/pass.h"
 
 namespace lastegg::touch {
 

@@ -5,7 +5,7 @@
 
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/sobol.h"
-#include "treatments/steam/problems_for_tests.h"
+#include "treatments/steam/pass/problems_for_tests.h"
 #include "treatments/touch/touch.h"
 
 namespace lastegg::touch {

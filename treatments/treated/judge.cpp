@@ -7,7 +7,7 @@
 
 #include "physics/numerics/elementary.h"
 #include "physics/uncertainty/weighted.h"
-#include "treatments/steam/drawn_edge.h"
+#include "treatments/steam/pace/drawn_edge.h"
 
 namespace lastegg::treated {
 namespace {

@@ -2,7 +2,7 @@
 
 #include <cstdint>
 
-#include "treatments/steam/drawn_edge.h"
+#include "treatments/steam/pace/drawn_edge.h"
 
 namespace lastegg::treated {
 namespace {

@@ -3,8 +3,8 @@
 
 #include <vector>
 
-#include "treatments/steam/lane_pass.h"
-#include "treatments/steam/pace.h"
+#include "treatments/steam/lanes/lane_pass.h"
+#include "treatments/steam/pace/pace.h"
 
 namespace lastegg::treated {
 

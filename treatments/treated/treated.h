@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "bugs/mortality/mortality.h"
-#include "treatments/steam/pace.h"
+#include "treatments/steam/pace/pace.h"
 #include "treatments/treated/path.h"
 
 namespace lastegg::treated {

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "treatments/steam/constants.h"
+#include "treatments/steam/pass/constants.h"
 
 namespace lastegg::steam {
 namespace {
@@ -107,15 +107,16 @@ ShapedPlace fold(const Fold& fold, const DepthRange& depth, const std::vector<Un
   return place;
 }
 
-ShapedPlace cord(const UncertainLayer& cloth, double cord_metres, const DepthRange& depth,
-                 const std::vector<UncertainLayer>& behind) {
+ShapedPlace cord(const Cord& cord, const DepthRange& depth, const std::vector<UncertainLayer>& behind) {
   ShapedPlace place;
   place.claim = Claim::bound;
-  const double cover = cloth.layer.thickness_metres;
-  place.least_depth_metres = std::max(depth.least_metres, cover);
-  place.most_depth_metres = std::max(depth.most_metres, cover + 0.5 * cord_metres);
-  UncertainLayer through = cloth;
-  through.layer.thickness_metres = std::max(cover + cord_metres, place.most_depth_metres);
+  const double cover = cord.cover.layer.thickness_metres;
+  const double axis =
+      (1 - k_counted_share_of_relief * cord.stands_out_share) * (cover + 0.5 * cord.cord_metres);
+  place.most_depth_metres = std::max(depth.most_metres, axis);
+  place.least_depth_metres = std::min(std::max(depth.least_metres, cover), place.most_depth_metres);
+  UncertainLayer through = cord.cover;
+  through.layer.thickness_metres = std::max(cover + cord.cord_metres, place.most_depth_metres);
   place.stack.push_back(through);
   append(place.stack, behind.empty() ? void_behind() : behind);
   return place;

@@ -5,7 +5,7 @@
 
 #include <vector>
 
-#include "treatments/steam/pace.h"
+#include "treatments/steam/pace/pace.h"
 
 namespace lastegg::steam {
 
@@ -70,13 +70,25 @@ double fold_depth_metres(const Fold& fold, double cloths);
 /// Checked: treatments/steam/shapes/shapes_law_test.cpp, docs/shapes.md
 ShapedPlace fold(const Fold& fold, const DepthRange& depth, const std::vector<UncertainLayer>& behind);
 
-/// The crease beside a covered cord, by the straight way through cover and cord.
-/// Model:   flat cloth as thick as cover and cord, eggs down to the level of the cord's axis. The real cord
-///          is warmed around its curve, with less and less of it to heat, and through the crease.
+/// Of what a cord stands out of its panel so much counts as less depth; the whole of it was too warm by 1 K
+/// under thick pile.
+/// Source: chosen, and held against a two-dimensional solution, docs/shapes.md.
+constexpr double k_counted_share_of_relief = 0.75;
+
+/// A covered cord that stands out of its panel.
+struct Cord {
+  UncertainLayer cover;
+  double cord_metres = 0;       ///< its diameter without the cover
+  double stands_out_share = 0;  ///< how far it stands out of the panel, as a share of its covered radius
+};
+
+/// The crease beside a covered cord, by the straight way through cloth from the panel's face.
+/// Model:   flat cloth as thick as cover and cord, eggs down to the level of the cord's axis, less three
+///          quarters of what the cord stands out. The real crease lies so much less deep below the panel, and
+///          its filling is lighter than cloth; the cord itself is warmed around its curve.
 /// Source:  own derivation, docs/decisions/022-cord-and-crack.md
 /// Checked: treatments/steam/shapes/shapes_law_test.cpp, docs/shapes.md (two-dimensional solution)
-ShapedPlace cord(const UncertainLayer& cloth, double cord_metres, const DepthRange& depth,
-                 const std::vector<UncertainLayer>& behind);
+ShapedPlace cord(const Cord& cord, const DepthRange& depth, const std::vector<UncertainLayer>& behind);
 
 /// Where a crack opens.
 enum class Mouth {

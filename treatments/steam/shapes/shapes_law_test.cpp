@@ -8,8 +8,8 @@
 #include <string>
 #include <vector>
 
-#include "treatments/steam/cvode_for_tests.h"
-#include "treatments/steam/pass.h"
+#include "treatments/steam/pass/cvode_for_tests.h"
+#include "treatments/steam/pass/pass.h"
 
 namespace lastegg::steam {
 namespace {
@@ -148,7 +148,7 @@ TEST(ShapeLaw, DeeperIsNeverWarmer) {
                                         fold({{k_cotton}, 2, 0.00005, 1, 2, 0}, {0, 0}, {{k_wood}}),
                                         fold({{k_spunbond}, 2, 0.00005, 1, 2, 0}, {0, 0}, {}),
                                         fold({{k_cotton}, 4, 0, 1, 2, 0.012}, {0.001, 0.003}, {{k_foam}}),
-                                        cord({k_cotton}, 0.004, {0.001, 0.003}, {{k_foam}}),
+                                        cord({{k_cotton}, 0.004, 1.0 / 3}, {0.001, 0.003}, {{k_foam}}),
                                         crack({k_wood}, {0.002, 0.005}, Mouth::flat_face),
                                         crack({k_wood}, {0.001, 0.002}, Mouth::inside_corner),
                                         flat({{k_cotton}}, {{k_foam}}, {0.001, 0.005})};
@@ -171,15 +171,18 @@ TEST(ShapeLaw, DeeperIsNeverWarmer) {
 }
 
 TEST(CordLaw, AThickerCordIsNeverWarmerAndAThickCoverCounts) {
-  const auto thin = cord({k_cotton}, 0.003, {0.001, 0.002}, {{k_foam}});
-  const auto thick = cord({k_cotton}, 0.006, {0.001, 0.002}, {{k_foam}});
+  const auto thin = cord({{k_cotton}, 0.003, 0}, {0.001, 0.002}, {{k_foam}});
+  const auto thick = cord({{k_cotton}, 0.006, 0}, {0.001, 0.002}, {{k_foam}});
+  const auto proud = cord({{k_cotton}, 0.006, 0.4}, {0.001, 0.002}, {{k_foam}});
   EXPECT_NEAR(thin.most_depth_metres, 0.0023, 1e-12);
   EXPECT_NEAR(thick.most_depth_metres, 0.0038, 1e-12);
-  EXPECT_NEAR(cord({k_velvet}, 0.003, {0.001, 0.002}, {}).least_depth_metres, 0.0022, 1e-12);
+  EXPECT_NEAR(proud.most_depth_metres, 0.7 * 0.0038, 1e-12);
+  EXPECT_NEAR(cord({{k_velvet}, 0.003, 0}, {0.001, 0.002}, {}).least_depth_metres, 0.0022, 1e-12);
   const auto at = [](const ShapedPlace& place) {
     return march(problem_of(plain(place.stack), 0.01, 0.6, 0.003, {place.most_depth_metres}))[0].peak_celsius;
   };
   EXPECT_GT(at(thin), at(thick));
+  EXPECT_GT(at(proud), at(thick));
 }
 
 }  // namespace

@@ -1,9 +1,0 @@
-// Four lanes: what every 64-bit processor of the x86 and ARM families and WebAssembly have.
-#include "treatments/steam/lane_kernel.h"
-#include "treatments/steam/lane_kernels.h"
-
-namespace lastegg::steam {
-
-const PackKernel k_four_lanes = run_lanes<4>;
-
-}  // namespace lastegg::steam
