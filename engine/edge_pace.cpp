@@ -173,20 +173,15 @@ Result<Json> pace_of_edge(const PaceBasis& basis, const Json& request, const Edg
   out["window_metres_per_second"] = {report->slowest_metres_per_second, report->fastest_metres_per_second};
   out["recommended_metres_per_second"] = pace;
   out["verdict_at_recommended"] = verdict_of(planned, enough);
-  out["harm_at_recommended"] = edge.finish.unknown()                                  ? "unknown"
-                               : planned.harmless_share >= settings.confidence - 1e-9 ? "none"
-                               : planned.soak_share >= planned.scorch_share           ? "soak"
-                                                                                      : "scorch";
+  out["harm_at_recommended"] = harm_of(edge, planned, settings.confidence);
   out["style"] = pace < k_glide_pace ? "place_hold_move" : "glide";
   if (pace < k_glide_pace) {
     out["hold_seconds"] = problem.calibration.head_length_metres / pace;
     out["move_metres"] = problem.calibration.head_length_metres;
   }
   out["reason"] = window_reason(words, *report);
-  const double egg = planned.kill_egg;
-  const double mobile = planned.kill_mobile;
-  out["kill_probability_at_recommended"] = std::min(egg, mobile);
-  out["kill_by_stage"] = {{"egg", egg}, {"nymph", mobile}, {"adult", mobile}};
+  out["kill_probability_at_recommended"] = std::min(planned.kill_egg, planned.kill_mobile);
+  out["kill_by_stage"] = kill_json(planned);
   out["engorged_adult"] = {{"kill_probability", planned.kill_engorged}, {"text", engorged_words()}};
   const double wet50 = 1e3 * planned.condensate_kilograms_per_m2.p50;
   const double wet95 = 1e3 * planned.condensate_kilograms_per_m2.p95;

@@ -39,10 +39,44 @@ bool enough_samples(double effective_samples, int samples) {
   return effective_samples >= k_least_effective_share * samples;
 }
 
+std::string harm_of(const EdgeProblem& edge, const steam::AtPace& at, double confidence) {
+  if (edge.finish.unknown()) return "unknown";
+  if (at.harmless_share >= confidence - 1e-9) return "none";
+  return at.soak_share >= at.scorch_share ? "soak" : "scorch";
+}
+
+Shape harm_shape() {
+  return choice({{"none", "no harm with the stated confidence"},
+                 {"scorch", "the surface may pass its limit"},
+                 {"soak", "the covering may take up too much water"},
+                 {"barred", "the finish must not be steamed"},
+                 {"unknown", "try a hidden spot first"}},
+                "harm, apart from kill");
+}
+
+Shape curve_shape() {
+  return object({field("pace_metres_per_second", number(Unit::metre_per_second, "planned pace")),
+                 field("lethal_share", ratio("weight that kills")),
+                 field("harmless_share", ratio("weight that does no harm")),
+                 field("target_celsius_quantiles", spread_shape(Unit::celsius, "peak where the eggs are")),
+                 field("condensate_grams_per_m2", spread_shape(Unit::gram_per_m2, "water left by the pass"))},
+                "one pace");
+}
+
+Json kill_json(const steam::AtPace& at) {
+  return {{"egg", at.kill_egg}, {"nymph", at.kill_mobile}, {"adult", at.kill_mobile}};
+}
+
+Shape kill_shape() {
+  const Shape probability = ratio("probability, printed at most as 0.99");
+  return object({field("egg", probability), field("nymph", probability), field("adult", probability)},
+                "contact and escape included");
+}
+
 Json curve_json(const steam::AtPace& at) {
   return {{"pace_metres_per_second", at.pace_metres_per_second},
-          {"lethal_share", at.lethal_share},
-          {"harmless_share", at.harmless_share},
+          {"lethal_share", std::min(at.lethal_share, 1.0)},
+          {"harmless_share", std::min(at.harmless_share, 1.0)},
           {"target_celsius_quantiles", to_json(at.target_celsius)},
           {"condensate_grams_per_m2", to_json(at.condensate_kilograms_per_m2, 1e3)}};
 }
@@ -122,25 +156,11 @@ Json middle_case(const steam::PaceProblem& problem, double pace) {
 
 std::vector<Field> pace_answer_fields() {
   const Shape probability = ratio("probability, printed at most as 0.99");
-  Shape stage = object({field("egg", probability), field("nymph", probability), field("adult", probability)},
-                       "contact and escape included");
-  Shape one_pace =
-      object({field("pace_metres_per_second", number(Unit::metre_per_second, "planned pace")),
-              field("lethal_share", ratio("weight that kills")),
-              field("harmless_share", ratio("weight that does no harm")),
-              field("target_celsius_quantiles", spread_shape(Unit::celsius, "peak where the eggs are")),
-              field("condensate_grams_per_m2", spread_shape(Unit::gram_per_m2, "water left by the pass"))},
-             "one pace");
   std::vector<Field> fields{
       field("basis", basis_shape("what the pace stands on")),
       field("verdict_at_recommended",
             verdict_shape("at the recommended pace; without a window at the fastest harmless one")),
-      field("harm_at_recommended", choice({{"none", "no harm with the stated confidence"},
-                                           {"scorch", "the surface may pass its limit"},
-                                           {"soak", "the covering may take up too much water"},
-                                           {"barred", "the finish must not be steamed"},
-                                           {"unknown", "try a hidden spot first"}},
-                                          "harm, apart from kill")),
+      field("harm_at_recommended", harm_shape()),
       field("window_metres_per_second",
             list(number(Unit::metre_per_second, "pace"), "slowest and fastest").items(2, 2).or_null()),
       field("recommended_metres_per_second", number(Unit::metre_per_second, "the pace to plan").or_null()),
@@ -174,7 +194,7 @@ std::vector<Field> pace_answer_fields() {
                                  "one alternative"),
                           "alternatives, looked at with a smaller ensemble, when there is no window")),
       field("kill_probability_at_recommended", ratio("of the hardest stage, at most 0.99").or_null()),
-      field("kill_by_stage", stage.or_null()),
+      field("kill_by_stage", kill_shape().or_null()),
       field(
           "engorged_adult",
           object({field("kill_probability", probability), field("text", text("what follows"))}, "shown apart")
@@ -201,7 +221,7 @@ std::vector<Field> pace_answer_fields() {
                       "when the target lies deeper than 1.5 times what was tested in this covering")),
       field("effective_samples", ratio("samples that the weights leave")),
       field("samples", integer("size of the ensemble")),
-      field("curve", list(one_pace, "over pace")),
+      field("curve", list(curve_shape(), "over pace")),
       field("middle_case", anything("the median case at the recommended pace (else one inch per second), as "
                                     "a request of the question "
                                     "pass; its depths are for the asker to choose")),

@@ -258,7 +258,7 @@ Result<Answer> treated_job(const TreatedJobQuestion& question) {
   }
   out["counts"] = counts_of(all);
   out["samples"] = question.samples;
-  answer.data_keys = {"coverings/1", "damage_limits/1", "edge_kinds/2", "materials/1", "mortality/1"};
+  answer.data_keys = {"coverings/1", "damage_limits/1", "edge_kinds/3", "materials/1", "mortality/1"};
   if (job.warned().count("readings_not_placed") > 0)
     answer.warnings.push_back(
         {"readings_not_placed",

@@ -171,7 +171,7 @@ Result<Answer> solve(const Json& request) {
   const double length = number_if(request, "length_metres").value_or(record->reach_metres);
   Answer answer;
   answer.warnings = basis->warnings;
-  answer.data_keys = {"coverings/1", "damage_limits/1", "edge_kinds/2", "materials/1", "mortality/1"};
+  answer.data_keys = {"coverings/1", "damage_limits/1", "edge_kinds/3", "materials/1", "mortality/1"};
   if (edge->pace.stack.empty()) {
     answer.result = without_model(*basis, *edge, length);
     return answer;

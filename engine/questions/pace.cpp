@@ -30,7 +30,7 @@ Result<Answer> solve(const Json& request) {
   if (!result) return refuse(result.error());
   return Answer{std::move(*result),
                 std::move(basis->warnings),
-                {"coverings/1", "damage_limits/1", "edge_kinds/2", "materials/1", "mortality/1"}};
+                {"coverings/1", "damage_limits/1", "edge_kinds/3", "materials/1", "mortality/1"}};
 }
 
 }  // namespace

@@ -292,7 +292,7 @@ Result<Answer> solve(const Json& request) {
       "{} of {} edges have a pace ({:.1f} of {:.1f} m); at these paces they take {:.0f} minutes of steaming.",
       with_window, count, length_with_window, length, seconds / 60);
   out["closed_by"] = closed_by(out);
-  answer.data_keys = {"coverings/1", "damage_limits/1", "dimensions/1",    "edge_kinds/2",
+  answer.data_keys = {"coverings/1", "damage_limits/1", "dimensions/1",    "edge_kinds/3",
                       "materials/1", "mortality/1",     "where_bugs_sit/1"};
   return answer;
 }

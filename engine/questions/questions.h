@@ -13,6 +13,7 @@ const Question& dose_question();
 const Question& pass_question();
 const Question& fold_test_question();
 const Question& pace_question();
+const Question& at_pace_question();
 const Question& as_treated_question();
 const Question& boiler_question();
 const Question& jet_question();

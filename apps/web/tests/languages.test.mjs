@@ -58,6 +58,18 @@ async function picture(page, name) {
   await page.screenshot({ path: join(k_pictures, `${name}.png`), fullPage: true });
 }
 
+/** The same screen in daylight and on paper; what is shown otherwise is the dark look. */
+async function picturesOfLooks(page, name) {
+  if (!k_pictures) return;
+  const wear = (look) => page.evaluate((look) => { document.documentElement.dataset.look = look; }, look);
+  await wear('day');
+  await picture(page, `${name}-day`);
+  await wear('dark');
+  await page.emulateMedia({ media: 'print' });
+  await picture(page, `${name}-print`);
+  await page.emulateMedia({ media: 'screen' });
+}
+
 test('the first opening follows the browser, a choice follows the person and is kept', async () => {
   for (const [locale, language] of [['en-US', 'en-US'], ['de-DE', 'en-US'], ['en-AU', 'en-GB'], ['es-MX', 'es']]) {
     const { page, end } = await opened(locale);
@@ -223,19 +235,21 @@ const treated = (page, say) => [
   ['prove-report', async () => { await goTo(page, 'prove', 'report'); await page.locator('[data-report]').waitFor(k_first_look); }],
 ];
 
-for (const [language, locale] of [['es', 'es-MX'], ['en-GB', 'en-GB']]) {
+// US English, in which the other tests work, is walked for its pictures alone: LASTEGG_PICTURES names the folder for them.
+for (const [language, locale] of [['es', 'es-MX'], ['en-GB', 'en-GB'], ...(k_pictures ? [['en-US', 'en-US']] : [])]) {
   test(`${language}: every place and the main sheets fit`, async () => {
     const { page, errors, end } = await opened(locale);
     const say = words[language];
     const faults = [];
     async function look(name) {
-      for (const size of language === 'es' || process.env.LASTEGG_LONG ? k_sizes : k_sizes.slice(0, 1)) {  // British words are hardly longer
+      for (const size of language === 'es' || k_pictures || process.env.LASTEGG_LONG ? k_sizes : k_sizes.slice(0, 1)) {  // British words are hardly longer
         await page.setViewportSize(size);
         await drawn(page);
         faults.push(...(await overflows(page, k_may_be_cut)).map((one) => `${name} at ${size.width}: ${one}`));
         await picture(page, `${language}-${name}-${size.width}`);
       }
       await page.setViewportSize(k_phone);
+      await picturesOfLooks(page, `${language}-${name}`);
       faults.push(...(await leftInEnglish(page, say)).map((one) => `${name}: "${one}" is English of the United States`));
       if (language === 'es') faults.push(...(await heard(page, engine.english)).map((one) => `${name}: "${one}" is the engine's English`));
       if (language === 'es') faults.push(...(await violations(page)).map((one) => `${name}: ${one}`));

@@ -5,7 +5,7 @@ import { run } from 'node:test';
 import { spec } from 'node:test/reporters';
 import { fileURLToPath } from 'node:url';
 
-const k_alone = ['killed', 'reaction', 'sound', 'treat.', 'treat_visit'];
+const k_alone = ['killed', 'reaction', 'slider', 'sound', 'treat.', 'treat_visit'];
 const wanted = process.argv.slice(2);
 const folder = fileURLToPath(new URL('.', import.meta.url));
 const files = readdirSync(folder).filter((name) => name.endsWith('.test.mjs') && (wanted.length === 0 || wanted.some((word) => name.includes(word)))).sort();

@@ -12,8 +12,8 @@ function block(selector) {
   return Object.fromEntries([...css.slice(start, css.indexOf('}', start)).matchAll(/--([\w-]+):\s*(#[0-9a-f]{6})/g)].map((match) => [match[1], match[2]]));
 }
 
-const dark = block(':root');
-const themes = { dark, day: { ...dark, ...block(":root[data-look='day']") } };
+const day = block(':root');
+const themes = { dark: { ...day, ...block(":root:not([data-look='day'])") }, day, print: { ...day, ...block('@media print {\n  :root') } };
 const k_least_difference = 23; // what the naive red/amber/green falls below under deuteranopia is 14
 
 for (const [name, colours] of Object.entries(themes)) {

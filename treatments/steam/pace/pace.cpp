@@ -68,9 +68,7 @@ class Ensemble {
     const double fast_share = 1 - problem_.confidence, slow_share = problem_.confidence;
     const auto kill = crossings(
         marched, fast_share, k_kill_close_enough, batch_,
-        [&](const LaneAnswer& answer, double) {
-          return answer.kill.worst() - numerics::log10(bugs::required_ratio());
-        },
+        [&](const LaneAnswer& answer, double) { return margin_of(answer); },
         [&](std::size_t i, const LaneAnswer& answer, double) {
           limits[i].egg_is_worst = answer.kill.egg <= answer.kill.mobile;
         });
@@ -104,48 +102,15 @@ class Ensemble {
     return lane_problem(ensemble.batch_, pass);
   }
 
-  /// The first `count` samples at a planned pace, marched; shares come from the limits of all.
+  /// The first `count` samples at a planned pace, marched; shares and margins come from the limits of all.
   Result<AtPace> at(double planned, std::size_t count, LaneAccuracy accuracy,
                     const std::vector<SampleLimits>& limits) const {
-    count = std::min(count, size());
-    std::vector<std::size_t> which(count);
-    std::iota(which.begin(), which.end(), 0);
-    std::vector<double> paces(count);
-    std::vector<double> weights(problem_.calibration.weights.begin(),
-                                problem_.calibration.weights.begin() + static_cast<std::ptrdiff_t>(count));
-    double sum = 0;
-    for (std::size_t i = 0; i < count; ++i) {
-      paces[i] = planned * hands_[i];
-      sum += weights[i];
-    }
-    for (double& weight : weights) weight /= sum;
-    const auto answers = ready_.run(batch_, which, paces, accuracy);
+    const auto answers = march_at(planned, std::min(count, size()), accuracy);
     if (!answers) return refuse(answers.error());
-
-    std::vector<double> target(count), water(count);
-    AtPace out;
-    out.pace_metres_per_second = planned;
-    for (std::size_t i = 0; i < count; ++i) {
-      const LaneAnswer& answer = (*answers)[i];
-      target[i] = answer.target_peak_celsius;
-      water[i] = condensate(answer, planned * hands_[i]);
-      out.kill_egg += weights[i] * bugs::expected_kill(bugs::Stage::egg, answer.kill.egg);
-      out.kill_mobile += weights[i] * bugs::expected_kill(bugs::Stage::adult, answer.kill.mobile);
-      out.kill_engorged += weights[i] * bugs::expected_kill(bugs::Stage::adult, answer.kill.engorged);
-    }
-    for (double* probability : {&out.kill_egg, &out.kill_mobile, &out.kill_engorged})
-      *probability = bugs::printed_probability(*probability);
-    const auto spread = [&](const std::vector<double>& v) {
-      const auto q = [&](double p) { return weighted_quantile(v, weights, p); };
-      return Spread{q(0.05), q(0.25), q(0.5), q(0.75), q(0.95)};
-    };
+    AtPace out = seen_at(planned, *answers);
     std::vector<double> margins(size());
-    for (std::size_t i = 0; i < size(); ++i) margins[i] = margin_at(planned, i, limits[i]);
-    out.lethal_margin = weighted_quantile(margins, problem_.calibration.weights, 1 - problem_.confidence);
-    out.short_margin = weighted_quantile(margins, problem_.calibration.weights, problem_.confidence);
-    out.target_celsius = spread(target);
-    out.condensate_kilograms_per_m2 = spread(water);
     for (std::size_t i = 0; i < size(); ++i) {
+      margins[i] = margin_at(planned, i, limits[i]);
       const double weight = problem_.calibration.weights[i];
       // At the fastest pace that is looked at a sample without a limit counts as killed there.
       if (planned <= limits[i].fastest * (1 + 1e-12)) out.lethal_share += weight;
@@ -154,6 +119,28 @@ class Ensemble {
       else
         (limits[i].soaks_first ? out.soak_share : out.scorch_share) += weight;
     }
+    set_margins(margins, out);
+    return out;
+  }
+
+  /// All samples at a planned pace, marched, and so are shares and margins.
+  Result<AtPace> all_at(double planned) const {
+    const auto answers = march_at(planned, size(), accuracy_);
+    if (!answers) return refuse(answers.error());
+    AtPace out = seen_at(planned, *answers);
+    std::vector<double> margins(size());
+    for (std::size_t i = 0; i < size(); ++i) {
+      const LaneAnswer& answer = (*answers)[i];
+      margins[i] = margin_of(answer);
+      const double weight = problem_.calibration.weights[i];
+      const double soaks = soak(answer, planned * hands_[i]), scorches = scorch(answer);
+      if (margins[i] >= 0) out.lethal_share += weight;
+      if (std::max(soaks, scorches) <= 0)
+        out.harmless_share += weight;
+      else
+        (soaks >= scorches ? out.soak_share : out.scorch_share) += weight;
+    }
+    set_margins(margins, out);
     return out;
   }
 
@@ -213,6 +200,53 @@ class Ensemble {
 
   static double pace_at(const Crossing& crossing) {
     return crossing.x == -k_infinity ? 0 : crossing.x == k_infinity ? k_infinity : numerics::exp(crossing.x);
+  }
+
+  // The first `count` samples at a planned pace, each with its own hand.
+  Result<std::vector<LaneAnswer>> march_at(double planned, std::size_t count, LaneAccuracy accuracy) const {
+    std::vector<std::size_t> which(count);
+    std::iota(which.begin(), which.end(), 0);
+    std::vector<double> paces(count);
+    for (std::size_t i = 0; i < count; ++i) paces[i] = planned * hands_[i];
+    return ready_.run(batch_, which, paces, accuracy);
+  }
+
+  // Temperature, water and kill of the samples that were marched, the first of all.
+  AtPace seen_at(double planned, const std::vector<LaneAnswer>& answers) const {
+    const std::size_t count = answers.size();
+    std::vector<double> weights(problem_.calibration.weights.begin(),
+                                problem_.calibration.weights.begin() + static_cast<std::ptrdiff_t>(count));
+    const double sum = std::accumulate(weights.begin(), weights.end(), 0.0);
+    for (double& weight : weights) weight /= sum;
+    std::vector<double> target(count), water(count);
+    AtPace out;
+    out.pace_metres_per_second = planned;
+    for (std::size_t i = 0; i < count; ++i) {
+      const LaneAnswer& answer = answers[i];
+      target[i] = answer.target_peak_celsius;
+      water[i] = condensate(answer, planned * hands_[i]);
+      out.kill_egg += weights[i] * bugs::expected_kill(bugs::Stage::egg, answer.kill.egg);
+      out.kill_mobile += weights[i] * bugs::expected_kill(bugs::Stage::adult, answer.kill.mobile);
+      out.kill_engorged += weights[i] * bugs::expected_kill(bugs::Stage::adult, answer.kill.engorged);
+    }
+    for (double* probability : {&out.kill_egg, &out.kill_mobile, &out.kill_engorged})
+      *probability = bugs::printed_probability(*probability);
+    const auto spread = [&](const std::vector<double>& v) {
+      const auto q = [&](double p) { return weighted_quantile(v, weights, p); };
+      return Spread{q(0.05), q(0.25), q(0.5), q(0.75), q(0.95)};
+    };
+    out.target_celsius = spread(target);
+    out.condensate_kilograms_per_m2 = spread(water);
+    return out;
+  }
+
+  void set_margins(const std::vector<double>& margins, AtPace& out) const {
+    out.lethal_margin = weighted_quantile(margins, problem_.calibration.weights, 1 - problem_.confidence);
+    out.short_margin = weighted_quantile(margins, problem_.calibration.weights, problem_.confidence);
+  }
+
+  static double margin_of(const LaneAnswer& answer) {
+    return answer.kill.worst() - numerics::log10(bugs::required_ratio());
   }
 
   double condensate(const LaneAnswer& answer, double pace) const {
@@ -317,6 +351,12 @@ Result<std::vector<SampleLimits>> sample_limits(const PaceProblem& problem, Marc
 
 PassProblem sample_pass(const PaceProblem& problem, int i, double pace_metres_per_second) {
   return Ensemble::reference_problem(problem, static_cast<std::size_t>(i), pace_metres_per_second);
+}
+
+Result<AtPace> look_at_pace(const PaceProblem& problem, double planned_metres_per_second) {
+  const auto ensemble = Ensemble::of(problem);
+  if (!ensemble) return refuse(ensemble.error());
+  return ensemble->all_at(planned_metres_per_second);
 }
 
 Result<PaceReport> find_pace(const PaceProblem& problem) {

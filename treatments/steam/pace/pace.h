@@ -130,6 +130,13 @@ PassProblem sample_pass(const PaceProblem& problem, int i, double pace_metres_pe
 /// Checked: treatments/steam/pace/pace_law_test.cpp
 Result<PaceReport> find_pace(const PaceProblem& problem);
 
+/// What one planned pace brings: every sample is marched at it.
+/// Errors:  as run_pass()
+/// Cost:    a pass of each sample, by preview up to 128 of them
+/// Source:  as find_pace()
+/// Checked: treatments/steam/pace/pace_agreement_test.cpp (find_pace at its own pace)
+Result<AtPace> look_at_pace(const PaceProblem& problem, double planned_metres_per_second);
+
 /// The pace to plan inside a window: its upper part, rounded down to what a hand can follow.
 double recommended_pace(double slowest_metres_per_second, double fastest_metres_per_second);
 

@@ -98,6 +98,45 @@ TEST(PaceAgreement, LimitsOfSamplesAgainstRootFinding) {
 }
 
 // Marching only the samples near an end of the window leaves the window where it is.
+// The search finds roots in few samples; here every sample is marched at the ends of what was found.
+TEST(PaceAgreement, AtTheEndsOfAWindowTheAskedShareKillsAndTheAskedShareIsUnharmed) {
+  constexpr double k_share = 0.01;  // a pace's error of 1.5 % moves so much of the weight
+  for (const Named& named : problems(1024)) {
+    SCOPED_TRACE(named.name);
+    const auto report = find_pace(named.problem);
+    ASSERT_TRUE(report);
+    const auto fastest = look_at_pace(named.problem, report->fastest_metres_per_second);
+    const auto slowest = look_at_pace(named.problem, report->slowest_metres_per_second);
+    ASSERT_TRUE(fastest && slowest);
+    EXPECT_NEAR(fastest->lethal_share, named.problem.confidence, k_share);
+    EXPECT_NEAR(fastest->lethal_margin, 0, 0.03);
+    ASSERT_NE(report->slow_limit, SlowLimit::steady_hand);
+    EXPECT_NEAR(slowest->harmless_share, named.problem.confidence, k_share);
+    const auto faster = look_at_pace(named.problem, 1.5 * report->fastest_metres_per_second);
+    ASSERT_TRUE(faster);
+    EXPECT_LT(faster->lethal_share, fastest->lethal_share);
+    EXPECT_LT(faster->target_celsius.p50, fastest->target_celsius.p50);
+    EXPECT_GE(faster->harmless_share, fastest->harmless_share);
+  }
+}
+
+// A first look speaks for few samples: what a finger sees first is near to what stands in the end.
+TEST(PaceAgreement, AFirstLookAtAPaceIsNearTheWhole) {
+  for (const double pace : {0.006, 0.012, 0.0254}) {
+    const auto first = problems(128), whole = problems(1024);
+    for (std::size_t i = 0; i < first.size(); ++i) {
+      SCOPED_TRACE(std::string(first[i].name) + " at " + std::to_string(pace));
+      const auto quick = look_at_pace(first[i].problem, pace), full = look_at_pace(whole[i].problem, pace);
+      ASSERT_TRUE(quick && full);
+      const double width = full->target_celsius.p95 - full->target_celsius.p05;
+      EXPECT_NEAR(quick->target_celsius.p50, full->target_celsius.p50, 0.1 * width);
+      EXPECT_NEAR(quick->target_celsius.p05, full->target_celsius.p05, 0.15 * width);
+      EXPECT_NEAR(quick->target_celsius.p95, full->target_celsius.p95, 0.15 * width);
+      EXPECT_NEAR(quick->lethal_share, full->lethal_share, 0.08);
+    }
+  }
+}
+
 TEST(PaceAgreement, TheWindowNeedsOnlyTheSamplesNearItsEnds) {
   for (const Named& named : problems(1024)) {
     const auto window = [&](Marched marched) {

@@ -111,8 +111,8 @@ ShapedPlace cord(const Cord& cord, const DepthRange& depth, const std::vector<Un
   ShapedPlace place;
   place.claim = Claim::bound;
   const double cover = cord.cover.layer.thickness_metres;
-  const double axis =
-      (1 - k_counted_share_of_relief * cord.stands_out_share) * (cover + 0.5 * cord.cord_metres);
+  const double relief = std::min(cord.stands_out_share, k_most_relief_share);
+  const double axis = cover + (1 - k_relief_counts * relief) * 0.5 * cord.cord_metres;
   place.most_depth_metres = std::max(depth.most_metres, axis);
   place.least_depth_metres = std::min(std::max(depth.least_metres, cover), place.most_depth_metres);
   UncertainLayer through = cord.cover;

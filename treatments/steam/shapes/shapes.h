@@ -70,10 +70,11 @@ double fold_depth_metres(const Fold& fold, double cloths);
 /// Checked: treatments/steam/shapes/shapes_law_test.cpp, docs/shapes.md
 ShapedPlace fold(const Fold& fold, const DepthRange& depth, const std::vector<UncertainLayer>& behind);
 
-/// Of what a cord stands out of its panel so much counts as less depth; the whole of it was too warm by 1 K
-/// under thick pile.
-/// Source: chosen, and held against a two-dimensional solution, docs/shapes.md.
-constexpr double k_counted_share_of_relief = 0.75;
+/// What a cord stands out of its panel lessens the depth by so many times its share of the bare cord's
+/// radius, up to a share of a third: the panel lies so much nearer to the crease, and is filled with what is
+/// lighter than cloth. Source: chosen, and held against a two-dimensional solution, docs/shapes.md.
+constexpr double k_relief_counts = 1.5;
+constexpr double k_most_relief_share = 1.0 / 3;
 
 /// A covered cord that stands out of its panel.
 struct Cord {
@@ -83,9 +84,8 @@ struct Cord {
 };
 
 /// The crease beside a covered cord, by the straight way through cloth from the panel's face.
-/// Model:   flat cloth as thick as cover and cord, eggs down to the level of the cord's axis, less three
-///          quarters of what the cord stands out. The real crease lies so much less deep below the panel, and
-///          its filling is lighter than cloth; the cord itself is warmed around its curve.
+/// Model:   flat cloth as thick as cover and cord, eggs down to the level of the cord's axis, less what the
+///          cord stands out of its panel. The cover counts whole: it takes heat from the crease.
 /// Source:  own derivation, docs/decisions/022-cord-and-crack.md
 /// Checked: treatments/steam/shapes/shapes_law_test.cpp, docs/shapes.md (two-dimensional solution)
 ShapedPlace cord(const Cord& cord, const DepthRange& depth, const std::vector<UncertainLayer>& behind);

@@ -173,10 +173,11 @@ TEST(ShapeLaw, DeeperIsNeverWarmer) {
 TEST(CordLaw, AThickerCordIsNeverWarmerAndAThickCoverCounts) {
   const auto thin = cord({{k_cotton}, 0.003, 0}, {0.001, 0.002}, {{k_foam}});
   const auto thick = cord({{k_cotton}, 0.006, 0}, {0.001, 0.002}, {{k_foam}});
-  const auto proud = cord({{k_cotton}, 0.006, 0.4}, {0.001, 0.002}, {{k_foam}});
+  const auto proud = cord({{k_cotton}, 0.006, 0.2}, {0.001, 0.002}, {{k_foam}});
   EXPECT_NEAR(thin.most_depth_metres, 0.0023, 1e-12);
   EXPECT_NEAR(thick.most_depth_metres, 0.0038, 1e-12);
-  EXPECT_NEAR(proud.most_depth_metres, 0.7 * 0.0038, 1e-12);
+  EXPECT_NEAR(proud.most_depth_metres, 0.0008 + 0.7 * 0.003, 1e-12);
+  EXPECT_NEAR(cord({{k_cotton}, 0.006, 1}, {}, {}).most_depth_metres, 0.0008 + 0.5 * 0.003, 1e-12);
   EXPECT_NEAR(cord({{k_velvet}, 0.003, 0}, {0.001, 0.002}, {}).least_depth_metres, 0.0022, 1e-12);
   const auto at = [](const ShapedPlace& place) {
     return march(problem_of(plain(place.stack), 0.01, 0.6, 0.003, {place.most_depth_metres}))[0].peak_celsius;

@@ -2461,6 +2461,1072 @@ export type PaceAnswer = {
   }[];
 };
 
+/** What one chosen pace would do on one edge: the heat where the eggs are, kill, water and harm. */
+export type AtPaceRequest = {
+  /** A head with its towel, as the cloth feels it. */
+  head?: {
+    /** Contact length along the travel. [metres] [at least 0.002, at most 1] */
+    length_metres: number | string;
+    /** Dew temperature of the steam under the head. [celsius] [more than 0, at most 110] */
+    dew_celsius: number | string;
+    /** Effective exchange between steam and surface. [watts per m2 kelvin] [at least 10, at most 10000] */
+    film_watts_per_m2_kelvin: number | string;
+    /** Most heat the supply can bring. [watts per m2] [at least 1000, at most 1000000] */
+    flux_cap_watts_per_m2: number | string;
+    /** Speed at which steam is pushed into the cloth. [metres per second] [at least 0, at most 0.1] */
+    forced_gas_metres_per_second: number | string;
+    /** Reach of the weaker steam before and behind the head. [metres] [at least 0, at most 0.2] Default 0.02. */
+    skirt_length_metres?: number | string;
+    /** Strength of the skirt against that under the head. [at least 0, at most 1] Default 0.25. */
+    skirt_factor?: number;
+    /** Of this cloth, if known (phi). [at least 0, at most 1.5] */
+    vapour_efficiency?: number;
+    /** Towel that belongs to these values. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+  };
+  /** Fold tests of this machine, head and towel. */
+  fold_test?: {
+    /** Name of the machine. */
+    machine: string;
+    /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+    head: string | {
+      /** Name of the head. */
+      name: string;
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+      length_metres?: number | string;
+      /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+      width_metres?: number | string;
+    };
+    /** Towel during the test. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** The thermometer; without it no lag is corrected, which can only read low. */
+    probe?: {
+      /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
+    };
+    /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+    /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+    covering?: string;
+    /** One layer of the test fold, when readings count layers. [1 entries] */
+    cloth?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** What lies under the fold. [1 to 12 entries] */
+    under?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+    working_pace_metres_per_second?: number | string;
+    /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+    samples?: number;
+    /** The readings. [1 to 64 entries] */
+    readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+      /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+      pace_metres_per_second?: number | string;
+      /** Way of the head. [metres] [more than 0, at most 10] */
+      distance_metres?: number | string;
+      /** Time for that way. [seconds] [more than 0, at most 600] */
+      seconds?: number | string;
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
+    }[];
+    /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal?: number | string;
+    /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+    elevation_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
+  } | {
+    /** Name of the machine. */
+    machine: string;
+    /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+    head: string | {
+      /** Name of the head. */
+      name: string;
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+      length_metres?: number | string;
+      /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+      width_metres?: number | string;
+    };
+    /** Towel during the test. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** The thermometer; without it no lag is corrected, which can only read low. */
+    probe?: {
+      /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+      time_constant_seconds?: number | string;
+      /** A dip into boiling water; boiling is taken at this air pressure. */
+      dip?: {
+        /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+        start_celsius?: number | string;
+        /** Times and temperatures. [1 to 200 entries] */
+        points?: {
+          /** Since the tip went in. [seconds] [at least 0, at most 600] */
+          seconds: number | string;
+          /** Shown. [celsius] [at least -20, at most 120] */
+          celsius: number | string;
+        }[];
+        /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_63?: number | string;
+        /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+        seconds_to_90?: number | string;
+      };
+    };
+    /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+    start_celsius?: number | string;
+    /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+    covering?: string;
+    /** One layer of the test fold, when readings count layers. [1 entries] */
+    cloth?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** What lies under the fold. [1 to 12 entries] */
+    under?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+    working_pace_metres_per_second?: number | string;
+    /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+    samples?: number;
+    /** The readings. [1 to 64 entries] */
+    readings: {
+      /** What was done; pass if left out, stationary if hold_seconds is given. */
+      kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+      /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+      pace_metres_per_second?: number | string;
+      /** Way of the head. [metres] [more than 0, at most 10] */
+      distance_metres?: number | string;
+      /** Time for that way. [seconds] [more than 0, at most 600] */
+      seconds?: number | string;
+      /** How long the head rested. [seconds] [at least 10, at most 90] */
+      hold_seconds?: number | string;
+      /** What lay over the tip; not for a coupon. */
+      layers?: number | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Of the real edge: its covering, or any name with layers given as a stack. */
+      covering?: string;
+      /** The plate; 1 mm of acrylic sheet if left out. */
+      coupon?: {
+        /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+        heat_capacity_joules_per_m2_kelvin: number;
+      } | {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+      peak_celsius?: number | string;
+      /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+      gun_celsius?: number | string;
+      /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+      palm?: "cold" | "warm" | "hot";
+      /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+      seconds_after?: number | string;
+      /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+      spot_metres?: number | string;
+      /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+      emissivity_setting?: number;
+    }[];
+    /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal?: number | string;
+    /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+    elevation_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
+  }[];
+  /** What fold tests found. */
+  calibration?: {
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number | string;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [6 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  } | {
+    /** Whether readings stand behind it; false: the prior. */
+    tested: boolean;
+    /** Machine, head and towel. */
+    head_key: string;
+    /** Head and covering. */
+    cloth_key: string;
+    /** Covering that was tested. */
+    covering: string;
+    /** Towel during the test. */
+    towel: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+    head_length_metres: number | string;
+    /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+    pressure_pascal: number | string;
+    /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+    tested_depth_metres?: number | string;
+    /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+    mode: number[];
+    /** Lower triangle of the Laplace map. [6 entries] */
+    factor: number[][];
+    /** Of the samples, sum 1. [16 to 4096 entries] */
+    weights: number[];
+  }[];
+  /** No test of this head and towel yet: what is usual, and what others of the machine say. */
+  prior?: {
+    /** Name of the machine. Default "machine". */
+    machine?: string;
+    /** Name of the head. Default "head". */
+    head?: string;
+    /** Towel. Default "none". */
+    towel?: "none" | "wrapped" | "laid";
+    /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+    length_metres?: number | string;
+    /** Tests of other heads or towels of this machine: its boiler is one. [1 to 8 entries] */
+    same_machine?: ({
+      /** Whether readings stand behind it; false: the prior. */
+      tested: boolean;
+      /** Machine, head and towel. */
+      head_key: string;
+      /** Head and covering. */
+      cloth_key: string;
+      /** Covering that was tested. */
+      covering: string;
+      /** Towel during the test. */
+      towel: "none" | "wrapped" | "laid";
+      /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] */
+      head_length_metres: number | string;
+      /** Air pressure at the test. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal: number | string;
+      /** Deepest tip of the readings in this covering. [metres] [at least 0, at most 0.2] */
+      tested_depth_metres?: number | string;
+      /** Most probable scores: the four unknowns as the tested covering shows them, then what the head's own dew temperature and film differ by. [6 entries] */
+      mode: number[];
+      /** Lower triangle of the Laplace map. [6 entries] */
+      factor: number[][];
+      /** Of the samples, sum 1. [16 to 4096 entries] */
+      weights: number[];
+    } | {
+      /** Name of the machine. */
+      machine: string;
+      /** The head; without a size, 80 mm along the travel and 200 mm across (estimate). */
+      head: string | {
+        /** Name of the head. */
+        name: string;
+        /** Contact length along the travel. [metres] [at least 0.01, at most 0.6] Default 0.08. */
+        length_metres?: number | string;
+        /** Across the travel. [metres] [at least 0.005, at most 0.6] Default 0.2. */
+        width_metres?: number | string;
+      };
+      /** Towel during the test. Default "none". */
+      towel?: "none" | "wrapped" | "laid";
+      /** The thermometer; without it no lag is corrected, which can only read low. */
+      probe?: {
+        /** Time in which the probe covers 63 % of a jump. [seconds] [at least 0, at most 60] */
+        time_constant_seconds?: number | string;
+        /** A dip into boiling water; boiling is taken at this air pressure. */
+        dip?: {
+          /** Shown before the dip. [celsius] [at least -20, at most 60] Default 20. */
+          start_celsius?: number | string;
+          /** Times and temperatures. [1 to 200 entries] */
+          points?: {
+            /** Since the tip went in. [seconds] [at least 0, at most 600] */
+            seconds: number | string;
+            /** Shown. [celsius] [at least -20, at most 120] */
+            celsius: number | string;
+          }[];
+          /** Until 63 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_63?: number | string;
+          /** Until 90 % of the way to boiling shows. [seconds] [more than 0, at most 600] */
+          seconds_to_90?: number | string;
+        };
+      };
+      /** Temperature of the fold before each pass. [celsius] [at least -20, at most 50] Default 20. */
+      start_celsius?: number | string;
+      /** What the fold was made of: a covering of the furniture, or test_fold. Default "test_fold". */
+      covering?: string;
+      /** One layer of the test fold, when readings count layers. [1 entries] */
+      cloth?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** What lies under the fold. [1 to 12 entries] */
+      under?: {
+        /** Key of a material of the data files. */
+        material?: string;
+        /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+        thickness_metres?: number | string;
+        /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+        heat_capacity_joules_per_m3_kelvin?: number | string;
+        /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+        conductivity_watts_per_metre_kelvin?: number | string;
+        /** Whether steam can enter. */
+        permeable?: boolean;
+        /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+        porosity?: number;
+        /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+        tortuosity?: number;
+        /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+        sorption_scale_kilograms_per_m3?: number | string;
+      }[];
+      /** Pace at which the practice target is judged. [metres per second] [at least 0.002, at most 0.1] Default 0.0254. */
+      working_pace_metres_per_second?: number | string;
+      /** Size of the ensemble; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+      samples?: number;
+      /** The readings. [1 to 64 entries] */
+      readings: {
+        /** What was done; pass if left out, stationary if hold_seconds is given. */
+        kind?: "pass" | "stationary" | "coupon" | "under_real_edge" | "surface";
+        /** Speed of the head. [metres per second] [at least 0.001, at most 0.3] */
+        pace_metres_per_second?: number | string;
+        /** Way of the head. [metres] [more than 0, at most 10] */
+        distance_metres?: number | string;
+        /** Time for that way. [seconds] [more than 0, at most 600] */
+        seconds?: number | string;
+        /** How long the head rested. [seconds] [at least 10, at most 90] */
+        hold_seconds?: number | string;
+        /** What lay over the tip; not for a coupon. */
+        layers?: number | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Of the real edge: its covering, or any name with layers given as a stack. */
+        covering?: string;
+        /** The plate; 1 mm of acrylic sheet if left out. */
+        coupon?: {
+          /** Of a metal plate, J/m2K: 1 mm of aluminium 2400, of steel 3700. [at least 500, at most 4500] */
+          heat_capacity_joules_per_m2_kelvin: number;
+        } | {
+          /** Key of a material of the data files. */
+          material?: string;
+          /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+          thickness_metres?: number | string;
+          /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+          heat_capacity_joules_per_m3_kelvin?: number | string;
+          /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+          conductivity_watts_per_metre_kelvin?: number | string;
+          /** Whether steam can enter. */
+          permeable?: boolean;
+          /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+          porosity?: number;
+          /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+          tortuosity?: number;
+          /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+          sorption_scale_kilograms_per_m3?: number | string;
+        }[];
+        /** Highest reading; of a stationary one the steady value; all kinds but surface need it. [celsius] [at least -20, at most 120] */
+        peak_celsius?: number | string;
+        /** Of a surface: what an infrared gun showed; its error, 2 K and what an unknown emissivity of 0.93 +- 0.03 makes, is an estimate. [celsius] [at least -20, at most 150] */
+        gun_celsius?: number | string;
+        /** Of a surface: what the back of a hand said, which tells only a wide interval; only after the time for a bare hand. */
+        palm?: "cold" | "warm" | "hot";
+        /** Of a surface: since the head had left the place. [seconds] [at least 0, at most 300] */
+        seconds_after?: number | string;
+        /** Of a gun: diameter of what it looks at. [metres] [more than 0, at most 1] Default 0.02. */
+        spot_metres?: number | string;
+        /** Of a gun: the setting. [at least 0.3, at most 1] Default 0.95. */
+        emissivity_setting?: number;
+      }[];
+      /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+      pressure_pascal?: number | string;
+      /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+      elevation_metres?: number | string;
+    })[];
+  };
+  /** Temperature of the item before. [celsius] [at least -20, at most 50] Default 20. */
+  start_celsius?: number | string;
+  /** The covering is damp to the hand. Default false. */
+  damp?: boolean;
+  /** Confidence of kill and of no harm. [at least 0.5, at most 0.99] Default 0.95. */
+  confidence?: number;
+  /** Size of the ensemble where no fold test gives it; verdicts use 1024. [at least 64, at most 4096] Default 1024. */
+  samples?: number;
+  /** Most water the covering may take up; 50 is an estimate, a hidden-spot test may show another. [grams per m2] [at least 5, at most 500] Default 50. */
+  wetting_limit_grams_per_m2?: number | string;
+  /** Station pressure by barometer. [pascal] [at least 50000, at most 110000] */
+  pressure_pascal?: number | string;
+  /** Height above sea level, if no pressure is given. [metres] [at least -430, at most 5500] */
+  elevation_metres?: number | string;
+  /** An edge, as furniture gives it in `treat`. */
+  edge: {
+    /** What kind of edge. */
+    kind: "seam" | "welt" | "tape_edge" | "fold" | "quilting" | "pleat" | "skirt" | "zip" | "label" | "handle" | "tuft" | "vent" | "staple_line" | "dust_cover_edge" | "leg_joint" | "gap" | "wood_joint" | "screw_hole" | "drawer_runner" | "headboard_back" | "skirting_gap" | "carpet_edge" | "pile" | "curtain_heading" | "wall_joint" | "metal_joint" | "heap" | "electrical_cover";
+    /** What covers it. */
+    covering: "cotton" | "linen" | "polyester" | "velvet" | "wool" | "viscose" | "acrylic" | "olefin" | "leather" | "coated" | "mattress_tick" | "unknown";
+    /** What lies behind the covering. Default "batting_foam". */
+    fill?: "batting_foam" | "foam" | "wood" | "none";
+    /** A finish of wood as furniture names it, or a key of the damage limits. */
+    finish?: string;
+    /** What a trial on a hidden spot of this covering or finish showed. Default "not_tried". */
+    hidden_spot?: "not_tried" | "unharmed" | "marked";
+    /** For which the steaming head was held still on a hidden spot, which then dried without a mark. [seconds] [at least 1, at most 120] */
+    hidden_spot_seconds?: number | string;
+    /** Check whether vapour can enter the covering at all. */
+    water_drop?: {
+      /** A drop of water on the face of the covering. Default "not_tried". */
+      face?: "not_tried" | "soaks" | "beads";
+      /** The back of the covering, seen at a hem, a zip or under the dust cover. Default "not_seen". */
+      back?: "not_seen" | "open" | "coated";
+      /** Until the drop had soaked in. [seconds] [at least 0, at most 3600] */
+      seconds?: number | string;
+    };
+    /** The layers themselves, if known; then target_depth_metres too. [1 to 12 entries] */
+    stack?: {
+      /** Key of a material of the data files. */
+      material?: string;
+      /** Thickness; a material's usual thickness if left out. [metres] [at least 1e-05, at most 0.5] */
+      thickness_metres?: number | string;
+      /** Heat capacity of the dry layer by volume. [joules per m3 kelvin] [at least 1000, at most 10000000] */
+      heat_capacity_joules_per_m3_kelvin?: number | string;
+      /** Conductivity of the dry layer. [watts per metre kelvin] [at least 0.005, at most 5] */
+      conductivity_watts_per_metre_kelvin?: number | string;
+      /** Whether steam can enter. */
+      permeable?: boolean;
+      /** Share of gas in the layer's volume; a permeable layer needs it. [at least 0.01, at most 0.999] */
+      porosity?: number;
+      /** Lengthening of the gas paths; a permeable layer needs it. [at least 1, at most 20] */
+      tortuosity?: number;
+      /** Water-holding scale W_h; a permeable layer needs it. [kilograms per m3] [at least 0.01, at most 200] */
+      sorption_scale_kilograms_per_m3?: number | string;
+    }[];
+    /** Deepest place where an egg may lie. [metres] [more than 0, at most 0.2] */
+    target_depth_metres?: number | string;
+    /** By a hidden-spot wetting test of this covering. [grams per m2] [at least 5, at most 500] */
+    wetting_limit_grams_per_m2?: number | string;
+  };
+  /** The pace to look at. [metres per second] [at least 0.002, at most 0.045] */
+  pace_metres_per_second: number | string;
+  /** Language of the sentences in the answer or refusal; changes no number, code or key. */
+  language?: "en-US" | "en-GB" | "es";
+};
+
+export type AtPaceAnswer = {
+  /** What the figures stand on. */
+  basis: "fold_test" | "same_machine" | "prior" | "head";
+  /** Size of the ensemble. */
+  samples: number;
+  /** Samples that the weights leave. */
+  effective_samples: number;
+  /** At this pace. */
+  verdict: "lethal" | "short" | "not_proven";
+  /** Harm, apart from kill. */
+  harm: "none" | "scorch" | "soak" | "barred" | "unknown";
+  /** One pace. */
+  at: {
+    /** Planned pace. [metres per second] */
+    pace_metres_per_second: number;
+    /** Weight that kills. */
+    lethal_share: number;
+    /** Weight that does no harm. */
+    harmless_share: number;
+    /** Peak where the eggs are. */
+    target_celsius_quantiles: {
+      /** 5 % of the weight lies below. [celsius] */
+      p05: number;
+      /** 25 % of the weight lies below. [celsius] */
+      p25: number;
+      /** Half of the weight lies below. [celsius] */
+      p50: number;
+      /** 75 % of the weight lies below. [celsius] */
+      p75: number;
+      /** 95 % of the weight lies below. [celsius] */
+      p95: number;
+    };
+    /** Water left by the pass. */
+    condensate_grams_per_m2: {
+      /** 5 % of the weight lies below. [grams per m2] */
+      p05: number;
+      /** 25 % of the weight lies below. [grams per m2] */
+      p25: number;
+      /** Half of the weight lies below. [grams per m2] */
+      p50: number;
+      /** 75 % of the weight lies below. [grams per m2] */
+      p75: number;
+      /** 95 % of the weight lies below. [grams per m2] */
+      p95: number;
+    };
+  } | null;
+  /** Contact and escape included. */
+  kill_by_stage: {
+    /** Probability, printed at most as 0.99. */
+    egg: number;
+    /** Probability, printed at most as 0.99. */
+    nymph: number;
+    /** Probability, printed at most as 0.99. */
+    adult: number;
+  } | null;
+  /** Why nothing can be said of this edge. */
+  reason: {
+    /** Short name for programs. */
+    code: string;
+    /** A sentence for people. */
+    text: string;
+  } | null;
+  /** Version of the engine that answered. */
+  engine: string;
+  /** Data files that the answer rests on. */
+  data: string[];
+  /** What the person should know besides the answer. */
+  warnings: {
+    /** Stable word for programs. */
+    code: string;
+    /** The warning in a sentence. */
+    text: string;
+  }[];
+};
+
 /** What a timed treatment of one edge did: lethal, short or not proven per stretch, how deep, harm, what to do again. */
 export type AsTreatedRequest = {
   /** A head with its towel, as the cloth feels it. */
@@ -8816,6 +9882,7 @@ export interface Questions {
   pass: { request: PassRequest; answer: PassAnswer };
   fold_test: { request: FoldTestRequest; answer: FoldTestAnswer };
   pace: { request: PaceRequest; answer: PaceAnswer };
+  at_pace: { request: AtPaceRequest; answer: AtPaceAnswer };
   as_treated: { request: AsTreatedRequest; answer: AsTreatedAnswer };
   boiler: { request: BoilerRequest; answer: BoilerAnswer };
   jet: { request: JetRequest; answer: JetAnswer };
@@ -8844,6 +9911,7 @@ export const question_names = [
   "pass",
   "fold_test",
   "pace",
+  "at_pace",
   "as_treated",
   "boiler",
   "jet",

@@ -80,6 +80,13 @@ export interface PaceAnswer extends Stamped {
   after?: { bare_hand_seconds: number | null; text: string } | null;
 }
 
+// at_pace
+export interface AtPaceAnswer extends Stamped {
+  basis: PaceAnswer['basis']; samples: number; effective_samples: number; verdict: Verdict; harm: Harm;
+  at: (PaceCurvePoint & { condensate_grams_per_m2: Quantiles }) | null;
+  kill_by_stage: { egg: number; nymph: number; adult: number } | null; reason: Reason | null;
+}
+
 // as_treated
 export type RedoCause = 'none' | 'too_fast' | 'near_limit' | 'unclear_record' | 'not_passed' | 'saw_live_bug' | 'no_model';
 /** What is known of a head on a cloth; the page only hands it on. */

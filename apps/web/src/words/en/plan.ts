@@ -49,4 +49,11 @@ export const plan = {
   faster: 'Faster would be',
   killed: 'an egg dies',
   unharmed: 'no harm',
+  tryPace: 'Try a pace',
+  tryHelp: 'Slide: what this pace would do here.',
+  eggsReach: 'Where the eggs are',
+  dies: 'An egg dies in',
+  unharmedIn: 'No harm in',
+  leaves: 'Water left',
+  rough: 'first look',
 };

@@ -51,4 +51,11 @@ export const plan: Words['plan'] = {
   faster: 'Más rápido sería con',
   killed: 'muere un huevo',
   unharmed: 'sin daño',
+  tryPace: 'Probar un ritmo',
+  tryHelp: 'Deslice: qué haría este ritmo aquí.',
+  eggsReach: 'Donde están los huevos',
+  dies: 'Un huevo muere en',
+  unharmedIn: 'Sin daño en',
+  leaves: 'Agua que queda',
+  rough: 'primera vista',
 };
