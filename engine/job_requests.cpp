@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/request_values.h"
+#include "engine/state_values.h"
 #include "job/furniture/catalogue.h"
 #include "words/say.h"
 
@@ -83,10 +84,9 @@ bool has_readings(const Json& test) {
   return !entries(test, "readings").empty();
 }
 
+// Of a test: where it was made, else the home's.
 void copy_elevation(const Json& state, const Json& test, Json& to) {
-  for (const char* owner : {"job", "dwelling"}) {
-    if (const Json* found = member_if(state, owner)) copy(*found, to, {"elevation_metres"});
-  }
+  to.update(home_elevation(state));
   if (test.is_object()) copy(test, to, {"elevation_metres"});
 }
 
@@ -241,6 +241,7 @@ Json pace_kit_of(const Json& state) {
       add_relatives(kit_of(test, state), state, request);
       out["fold_test"].push_back(std::move(request));
     }
+    out.update(home_elevation(state));
     return out;
   }
   Kit kit{last_of(kit_entries(state, "machines")), last_of(kit_entries(state, "heads")), Json(), Json()};

@@ -16,6 +16,12 @@ namespace lastegg {
 
 using namespace shape;
 
+namespace {
+
+constexpr double k_said_kelvin = 0.3;  // a difference of boiling points below this is not worth a sentence
+
+}  // namespace
+
 Shape basis_shape(std::string text) {
   return choice({{"fold_test", "readings of this machine, head and towel"},
                  {"same_machine",
@@ -25,6 +31,31 @@ Shape basis_shape(std::string text) {
                  {"head", "a head whose effect was given"}},
                 std::move(text));
 }
+
+namespace {
+
+/// A fold test speaks of its own air pressure. Where the item stands in thinner air its steam is cooler: how
+/// far below boiling it condenses is the steamer's own and stays. In denser air it would be hotter, by what
+/// nobody measured there: the test's pressure stays. Errors:  those of read_pressure()
+Result<void> bring_to_thinner_air(const Json& request, PaceBasis& basis) {
+  if (!has(request, "pressure_pascal") && !has(request, "elevation_metres")) return {};
+  const auto here = read_pressure(request);
+  if (!here) return refuse(here.error());
+  for (steam::Calibration& calibration : basis.calibrations) {
+    if (*here >= calibration.pressure_pascal) continue;
+    const double boiled = steam::boiling_celsius(calibration.pressure_pascal);
+    calibration.pressure_pascal = *here;
+    const double boils = steam::boiling_celsius(*here);
+    if (boiled - boils < k_said_kelvin) continue;
+    basis.warnings.push_back(
+        {"thinner_air", say("water boils at {:.1f} C here and did at {:.1f} C where the fold test was made; "
+                            "the paces count with the cooler steam",
+                            boils, boiled)});
+  }
+  return {};
+}
+
+}  // namespace
 
 std::vector<Field> pace_kit_fields() {
   Shape known = head_shape(false);
@@ -106,6 +137,7 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
       basis.machine = text_of(list[i], "machine");
       basis.head = head.is_string() ? head.get<std::string>() : text_of(head, "name");
     }
+    if (const auto brought = bring_to_thinner_air(request, basis); !brought) return refuse(brought.error());
     return basis;
   }
   if (const Json* found = member_if(request, "calibration")) {
@@ -124,6 +156,7 @@ Result<PaceBasis> read_pace_basis(const Json& request) {
       }
     }
     basis.word = basis.calibrations.front().tested ? "fold_test" : "prior";
+    if (const auto brought = bring_to_thinner_air(request, basis); !brought) return refuse(brought.error());
     return basis;
   }
   const auto pressure = read_pressure(request);

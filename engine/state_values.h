@@ -29,4 +29,14 @@ inline std::optional<double> value_of(const Json& entity, const char* key) {
   return found != nullptr && found->is_number() ? std::optional<double>(found->get<double>()) : std::nullopt;
 }
 
+/// {"elevation_metres": ...} of the home: what the dwelling says, else the job; else {}.
+inline Json home_elevation(const Json& state) {
+  for (const char* owner : {"dwelling", "job"}) {
+    const Json* place = state.is_object() ? member_if(state, owner) : nullptr;
+    if (place == nullptr) continue;
+    if (const auto metres = value_of(*place, "elevation_metres")) return {{"elevation_metres", *metres}};
+  }
+  return Json::object();
+}
+
 }  // namespace lastegg

@@ -8,6 +8,7 @@
 #include "engine/pace_basis.h"
 #include "engine/questions/questions.h"
 #include "engine/request_values.h"
+#include "engine/state_values.h"
 
 namespace lastegg {
 namespace {
@@ -86,18 +87,16 @@ Json TreatedBases::prior_of(const std::string& head_id) const {
   if (head.is_object() && has(head, "length_metres")) prior["length_metres"] = head.at("length_metres");
   kit["prior"] = std::move(prior);
   kit["samples"] = samples_;
-  for (const char* owner : {"job", "dwelling"}) {
-    const Json* place = member_if(state_, owner);
-    if (place != nullptr && has(*place, "elevation_metres"))
-      kit["elevation_metres"] = place->at("elevation_metres");
-  }
+  kit.update(home_elevation(state_));
   return kit;
 }
 
 Json TreatedBases::identity(const Basis& basis) const {
   if (!basis.key.starts_with(k_test)) return prior_of(basis.key.substr(k_head.size()));
   const Json test = entity_of(state_, "fold_tests", basis.key.substr(k_test.size()));
-  return {{"fold_test", asked_test(fold_test_request_of(test, state_), samples_)}};
+  Json kit{{"fold_test", asked_test(fold_test_request_of(test, state_), samples_)}};
+  kit.update(home_elevation(state_));
+  return kit;
 }
 
 Result<Json> TreatedBases::kit(const Basis& basis) {
@@ -108,7 +107,8 @@ Result<Json> TreatedBases::kit(const Basis& basis) {
     if (!asked) return refuse(asked.error());
     const auto found = read_pace_basis({{"fold_test", *asked}, {"samples", samples_}});
     if (!found) return refuse(found.error());
-    kit = {{"calibration", Json::array()}};
+    kit = home_elevation(state_);
+    kit["calibration"] = Json::array();
     for (std::size_t i = 0; i < found->calibrations.size(); ++i)
       kit["calibration"].push_back(to_json(found->calibrations[i], found->coverings[i]));
   }

@@ -136,8 +136,7 @@ Json steamer_of(const Json& state) {
       copy(weighing, weighed, {"before_kilograms", "after_kilograms", "minutes"});
       out["weighing"] = weighed;
     }
-  for (const char* owner : {"job", "dwelling"})
-    if (const Json* found = member_if(state, owner)) copy(*found, out, {"elevation_metres"});
+  out.update(home_elevation(state));
   return out;
 }
 

@@ -14,10 +14,11 @@ using Type = DataField::Type;
 std::vector<KindRule> place_kinds() {
   return {
       kind("job/1", "", "What the job is called. Its subject is the job's id.",
-           {title(), of_type(Type::date, "opened_on", k_optional, "the day the job began"), elevation()}),
+           {title(), of_type(Type::date, "opened_on", k_optional, "the day the job began"), elevation(),
+            typed()}),
       kind("dwelling/1", "dwellings", "A home that is looked at or treated.",
            {title(), of_type(Type::text, "kind", k_optional, "apartment, house, ..."),
-            of_type(Type::id, "job", k_optional, "the job it belongs to"), elevation()}),
+            of_type(Type::id, "job", k_optional, "the job it belongs to"), elevation(), typed()}),
       kind(
           "room/1", "rooms", "A room of a dwelling.",
           {title(), of_type(Type::id, "dwelling", k_optional, "the dwelling it is in"),

@@ -11,6 +11,9 @@ import { drawn, edgesWithState, goTo, k_sofa, saved } from './steps.mjs';
 
 const k_demo = '0194a3c0-0000-7000-8000-000000000001';  // the demo's job, and the one made of it here
 const k_earlier = '0194a3c0-0000-7000-8000-0000000000f1';
+const k_weaker = '0194a3c0-0000-7000-8000-0000000000f2';
+const k_fold_test = '0194a3c0-0000-7000-8000-00000000001e';
+const k_later_test = '0194a3c5-0000-7000-8000-00000000001e';
 const k_test_day = '2025-01-26';
 let server, folder, context, page;
 
@@ -125,4 +128,58 @@ test('due after the firm\'s interval and after service; the caution stands besid
   await due('service');
   await goTo(page, 'treat', k_sofa);
   await page.locator('[data-test-caution="service"]').waitFor();
+});
+
+test('the home\'s height: refused with its limit, kept, and said beside paces that rest on a test made elsewhere', async () => {
+  await goTo(page, 'record');
+  await page.locator('.jobs li', { hasText: 'Next job' }).getByRole('button').click();
+  await page.getByRole('button', { name: 'Add a room' }).waitFor();
+  await goTo(page, 'inspect', 'before');
+  const height = page.getByLabel('Height above the sea');
+  await height.fill('40000');
+  const save = page.locator('form', { has: height }).getByRole('button', { name: 'Save' });
+  await save.click();
+  await page.getByText('Height above the sea: 40000 ft is above the most, 19685 ft.').waitFor();
+  await height.fill('7200');
+  const before = await saved(page);
+  await save.click();
+  await page.waitForFunction((count) => Number(document.querySelector('[data-saved]').dataset.saved) > count, before);
+  await page.reload();
+  await page.waitForFunction(() => document.querySelector('#home-height')?.value === '7200');
+
+  await goTo(page, 'inspect');
+  await page.getByRole('button', { name: 'Add a room' }).click();
+  await page.getByRole('radio', { name: 'Bedroom' }).check();
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: /^Add an item/ }).click();
+  await page.locator('[data-kind="mattress"]').click();
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+  await goTo(page, 'plan');
+  await page.locator('[data-test-caution~="height"]').waitFor();
+  assert.match(await page.locator('[data-test-caution]').innerText(), /made at 656 ft; this home lies at 7200 ft/);
+  const edge = (await edgesWithState(page)).find(({ state }) => state !== 'waiting');
+  await page.locator(`[data-edge="${edge.id}"]`).first().click();
+  await page.getByText(/water boils at 199 °F here and did at 211 °F/).waitFor({ timeout: 120000 });
+});
+
+test('a machine that got weaker since the test before says so beside its paces', async () => {
+  const demo = await readFile(`${k_dist}demo/apartment.ndjson`, 'utf8');
+  const facts = demo.trim().split('\n').map((line) => JSON.parse(line.replaceAll('0194a3c1-', '0194a3c3-').replaceAll(k_demo, k_weaker)));
+  const title = facts.find((one) => one.kind === 'job/1');
+  title.data.title = 'Pine Road';
+  const later = facts.filter((one) => ['fold_test/1', 'reading/1'].includes(one.kind)).map((one) => {
+    const copy = JSON.parse(JSON.stringify(one).replaceAll(k_fold_test, k_later_test).replaceAll('0194a3c3-', '0194a3c4-'));
+    if (one.kind === 'reading/1') copy.data.peak_celsius -= 22;
+    return { ...copy, subject: one.kind === 'reading/1' ? one.subject.replace('0194a3c0-', '0194a3c5-') : k_later_test };
+  });
+  const settings = facts.find((one) => one.kind === 'settings/1');
+  settings.data.fold_test = k_later_test;
+  await goTo(page, 'record');
+  await page.locator('input[type=file]').setInputFiles(jobFile([...facts, ...later].map((one) => JSON.stringify(one)).join('\n')));
+  await page.locator('.jobs li', { hasText: 'Pine Road' }).waitFor();
+  await page.clock.setFixedTime(new Date('2025-02-10T12:00:00Z'));
+  await page.reload();
+  await goTo(page, 'plan', k_sofa);
+  await page.locator('[data-test-caution="drift"]').waitFor({ timeout: 120000 });
+  await page.getByText(/weaker/).first().waitFor();
 });

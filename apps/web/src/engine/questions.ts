@@ -7887,6 +7887,10 @@ export type FoldEventsAnswer = {
       opened_on?: string;
       /** Above sea level. [metres] [at least -450, at most 6000] */
       elevation_metres?: number;
+      /** What the person typed, key by key, with the unit as typed. */
+      typed?: {
+        [key: string]: unknown;
+      };
       /** A remark. */
       note?: string;
       /** True in made-up data, such as the demo's. */
@@ -7909,6 +7913,10 @@ export type FoldEventsAnswer = {
       job?: string;
       /** Above sea level. [metres] [at least -450, at most 6000] */
       elevation_metres?: number;
+      /** What the person typed, key by key, with the unit as typed. */
+      typed?: {
+        [key: string]: unknown;
+      };
       /** A remark. */
       note?: string;
       /** True in made-up data, such as the demo's. */
@@ -7931,6 +7939,10 @@ export type FoldEventsAnswer = {
       job?: string;
       /** Above sea level. [metres] [at least -450, at most 6000] */
       elevation_metres?: number;
+      /** What the person typed, key by key, with the unit as typed. */
+      typed?: {
+        [key: string]: unknown;
+      };
       /** A remark. */
       note?: string;
       /** True in made-up data, such as the demo's. */

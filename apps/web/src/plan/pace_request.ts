@@ -29,7 +29,7 @@ export async function paceStand(basis: Basis, samples: number, generation: numbe
     if (!outcome.ok) return outcome;
     found.push(outcome.answer.calibration, ...(own ? (outcome.answer.edge_calibrations ?? []) : []));
   }
-  if (own) return { ok: true, answer: { calibration: found } };
+  if (own) return { ok: true, answer: { ...place, calibration: found } };
   return { ok: true, answer: { ...place, prior: found.length > 0 ? { ...prior, same_machine: found } : prior } };
 }
 

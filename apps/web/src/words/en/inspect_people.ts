@@ -50,5 +50,8 @@ export const people = {
   damage: 'Damage from before',
   damageNote: 'Note it with a photo at the item, before any heat or water.',
   noDamage: 'None noted',
+  home: 'This home',
+  height: 'Height above the sea',
+  heightWhy: 'Up high water boils cooler: probe checks and paces count with it.',
   remember: 'Saved with each tap',
 };

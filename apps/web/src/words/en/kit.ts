@@ -95,7 +95,7 @@ export const kit = {
     cautionAge: (day: string, days: number) => `These paces rest on a fold test of ${day}, ${days} days ago. It is due again; until then take them as less sure than they say.`,
     cautionService: (day: string, serviced: string) => `These paces rest on a fold test of ${day}; the machine was serviced ${serviced}. Test again before you rely on them.`,
     cautionUnknown: 'The day of the fold test behind these paces is not known. Test again before you rely on them.',
-    cautionHeight: (there: string, here: string) => `These paces rest on a fold test made at ${there}; this home lies at ${here}, where water boils at another temperature. Test again here before you rely on them.`,
+    cautionHeight: (there: string, here: string) => `These paces rest on a fold test made at ${there}; this home lies at ${here}, where water boils at another temperature. They count with the cooler of the two: a test here would tell.`,
     cautionDrift: {
       weaker: 'The machine was weaker at its last fold test than before. Look for scale, leaks or a weak head; then test again.',
       stronger: 'The machine was stronger at its last fold test than before. Paces follow the last test; test again to be sure.',

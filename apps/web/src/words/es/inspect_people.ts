@@ -52,5 +52,8 @@ export const people: Words['inspect']['people'] = {
   damage: 'Daños anteriores',
   damageNote: 'Anótelos con una foto en la pieza, antes de usar calor o agua.',
   noDamage: 'Ninguno anotado',
+  home: 'Este hogar',
+  height: 'Altura sobre el mar',
+  heightWhy: 'En lo alto el agua hierve más fría: las pruebas de sonda y los ritmos cuentan con ello.',
   remember: 'Se guarda con cada toque',
 };

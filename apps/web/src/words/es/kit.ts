@@ -97,7 +97,7 @@ export const kit: Words['kit'] = {
     cautionAge: (day, days) => `Estos ritmos se apoyan en una prueba de pliegue del ${day}, hace ${days} días. Toca repetirla; hasta entonces son menos seguros de lo que dicen.`,
     cautionService: (day, serviced) => `Estos ritmos se apoyan en una prueba de pliegue del ${day}; la máquina tuvo servicio el ${serviced}. Repita la prueba antes de confiar en ellos.`,
     cautionUnknown: 'No se sabe el día de la prueba de pliegue de estos ritmos. Repítala antes de confiar en ellos.',
-    cautionHeight: (there, here) => `Estos ritmos se apoyan en una prueba de pliegue hecha a ${there}; este hogar está a ${here}, donde el agua hierve a otra temperatura. Repita la prueba aquí antes de confiar en ellos.`,
+    cautionHeight: (there, here) => `Estos ritmos se apoyan en una prueba de pliegue hecha a ${there}; este hogar está a ${here}, donde el agua hierve a otra temperatura. Cuentan con la más fría de las dos: una prueba aquí lo diría.`,
     cautionDrift: {
       weaker: 'En su última prueba de pliegue la máquina fue más débil que antes. Busque sarro, fugas o una boquilla débil; después repita la prueba.',
       stronger: 'En su última prueba de pliegue la máquina fue más fuerte que antes. Los ritmos siguen la última prueba; repítala para estar seguro.',
