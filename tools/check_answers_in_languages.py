@@ -118,6 +118,22 @@ def command_complaints(program):
             yield f"{' '.join(words)}: LANG=es_MX.UTF-8 says something else than --language es"
 
 
+def help_complaints(program):
+    """What --help of the program and of every command still says in English where Spanish is asked for."""
+    def lines(words, language):
+        run = subprocess.run([program, "--language", language, *words, "--help"], capture_output=True, text=True)
+        return run.stdout.splitlines()
+
+    commands = re.findall(r"^  ([a-z-]+) {2,}\S", "\n".join(lines([], "en-US")).split("Subcommands:")[1], re.M)
+    for words in [[], *([name] for name in commands), *(["job", name] for name in ("show", "check", "merge", "pack", "unpack"))]:
+        american, spanish = lines(words, "en-US"), lines(words, "es")
+        if len(american) < 3 or len(spanish) < 3:
+            yield f"{' '.join(words)} --help says next to nothing"
+        for line in set(american) & set(spanish):
+            if is_words(line) and not re.fullmatch(r" *--[a-z-]+ \S+ in \[.*\]", line):  # the parser's own form of a range
+                yield f"{' '.join(words)} --help --language es still says {line.strip()!r}"
+
+
 def example_complaints(program, example, listing):
     question, request = example.name.split(".")[0], json.loads(example.read_text())
     american = ask(program, question, request)
@@ -182,6 +198,7 @@ def main():
     if wrong.get("error", {}).get("where") != "/language":
         found.append(f"an unknown language is answered: {wrong}")
     found += command_complaints(program)
+    found += help_complaints(program)
     print("\n".join(found))
     print(f"{len(examples)} examples and {len(REFUSALS)} refusals in three languages, {len(COMMANDS)} commands, {len(found)} complaints")
     sys.exit(1 if found or not examples else 0)

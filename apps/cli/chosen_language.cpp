@@ -22,6 +22,17 @@ Result<Language> tagged(const std::string& tag, const char* where) {
 
 }  // namespace
 
+std::string language_in(int argc, const char* const* argv) {
+  constexpr std::string_view k_option = "--language";
+  for (int i = 1; i < argc; ++i) {
+    const std::string_view word = argv[i];
+    if (word == k_option && i + 1 < argc) return argv[i + 1];
+    if (word.size() > k_option.size() && word.starts_with(k_option) && word[k_option.size()] == '=')
+      return std::string(word.substr(k_option.size() + 1));
+  }
+  return "";
+}
+
 Result<Language> chosen_language(const std::string& asked, const Environment& environment) {
   if (!asked.empty()) return tagged(asked, "--language");
   if (const std::string own = environment("LASTEGG_LANGUAGE"); !own.empty())

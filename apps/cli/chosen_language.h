@@ -12,6 +12,9 @@ namespace lastegg::cli {
 /// The value of a variable of the environment; empty where it is not set.
 using Environment = std::function<std::string(const char*)>;
 
+/// What stands after --language on the command line; empty without it.
+std::string language_in(int argc, const char* const* argv);
+
 /// The language named by `asked` (a tag, from --language), else by LASTEGG_LANGUAGE, else by the first of
 /// LC_ALL, LC_MESSAGES and LANG that is set: Spanish where it begins with "es", British English for "en_GB",
 /// American English for all others. Errors:  bad_input for a tag, asked for or in LASTEGG_LANGUAGE, that is

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <map>
+#include <vector>
 
 namespace lastegg::cli {
 namespace {
@@ -17,6 +18,16 @@ Environment with(std::map<std::string, std::string> variables) {
 TEST(ChosenLanguage, WhatWasAskedForGoesBeforeTheEnvironment) {
   EXPECT_EQ(*chosen_language("en-GB", with({{"LASTEGG_LANGUAGE", "es"}})), Language::british);
   EXPECT_EQ(*chosen_language("", with({{"LASTEGG_LANGUAGE", "es"}, {"LC_ALL", "C"}})), Language::spanish);
+}
+
+TEST(ChosenLanguage, IsReadBeforeTheParserSoThatHelpSpeaksItToo) {
+  const auto in = [](std::vector<const char*> words) {
+    return language_in(static_cast<int>(words.size()), words.data());
+  };
+  EXPECT_EQ(in({"lastegg", "plan", "--language", "es", "job"}), "es");
+  EXPECT_EQ(in({"lastegg", "--language=en-GB", "--help"}), "en-GB");
+  EXPECT_EQ(in({"lastegg", "--languages", "es"}), "");
+  EXPECT_EQ(in({"lastegg", "--language"}), "");
 }
 
 TEST(ChosenLanguage, FollowsTheLocaleInTheOrderOfPosix) {

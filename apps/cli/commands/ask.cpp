@@ -9,6 +9,7 @@
 #include "apps/cli/commands/command.h"
 #include "apps/cli/files.h"
 #include "engine/document.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -66,13 +67,14 @@ int ask_stream() {
 
 void add_ask(CLI::App& app, Action& action) {
   const auto options = std::make_shared<AskOptions>();
-  CLI::App* command = app.add_subcommand("ask", "Answer one question: a JSON object in, a JSON object out");
-  CLI::Option* question =
-      command->add_option("question", options->question, "Name of the question (see: lastegg questions)");
-  command->add_option("file", options->file, "File with the request, or - for standard input");
+  CLI::App* command =
+      app.add_subcommand("ask", in_language("Answer one question: a JSON object in, a JSON object out"));
+  CLI::Option* question = command->add_option("question", options->question,
+                                              in_language("Name of the question (see: lastegg questions)"));
+  command->add_option("file", options->file, in_language("File with the request, or - for standard input"));
   command
       ->add_flag("--stream", options->stream,
-                 "Read lines {\"question\":...,\"request\":...} and print one line for each")
+                 in_language("Read lines {\"question\":...,\"request\":...} and print one line for each"))
       ->excludes(question);
   command->callback([options, question, &action] {
     if (!options->stream && question->empty()) throw CLI::RequiredError("question");

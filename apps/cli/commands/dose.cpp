@@ -114,20 +114,22 @@ int run(const DoseCommand& command) {
 void add_dose(CLI::App& app, Action& action) {
   const auto options = std::make_shared<DoseCommand>();
   CLI::App* command =
-      app.add_subcommand("dose", "What a logger's temperatures did to eggs, nymphs or adults");
+      app.add_subcommand("dose", in_language("What a logger's temperatures did to eggs, nymphs or adults"));
   command
-      ->add_option("file", options->file,
-                   "Table with the columns seconds and celsius (or fahrenheit); - for standard input")
+      ->add_option(
+          "file", options->file,
+          in_language("Table with the columns seconds and celsius (or fahrenheit); - for standard input"))
       ->required();
-  command->add_option("--stage", options->stage, "egg, nymph or adult")
+  command->add_option("--stage", options->stage, in_language("egg, nymph or adult"))
       ->required()
       ->check(CLI::IsMember({"egg", "nymph", "adult"}));
-  command->add_option("--exposure", options->exposure, "air (default) or steam")
+  command->add_option("--exposure", options->exposure, in_language("air (default) or steam"))
       ->check(CLI::IsMember({"air", "steam"}));
   command->add_option("--uncertainty", options->uncertainty,
-                      "Of the sensor, taken off every reading: \"1 C\"");
-  command->add_option("--longest-gap", options->longest_gap, "Longer holes earn nothing: \"10 min\"");
-  command->add_flag("--json", options->json, "Print the answer as JSON");
+                      in_language("Of the sensor, taken off every reading: \"1 C\""));
+  command->add_option("--longest-gap", options->longest_gap,
+                      in_language("Longer holes earn nothing: \"10 min\""));
+  command->add_flag("--json", options->json, in_language("Print the answer as JSON"));
   command->callback([options, &action] { action = [options] { return run(*options); }; });
 }
 

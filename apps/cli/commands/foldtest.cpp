@@ -119,28 +119,33 @@ int fold_test(const FoldTestOptions& options) {
 void add_foldtest(CLI::App& app, Action& action) {
   const auto options = std::make_shared<FoldTestOptions>();
   CLI::App* command =
-      app.add_subcommand("foldtest", "Say what a thermometer in a fold says about your steamer");
+      app.add_subcommand("foldtest", in_language("Say what a thermometer in a fold says about your steamer"));
   command
       ->add_option(
           "file", options->file,
-          "Table with the columns pace or distance and seconds, layers, peak, towel; kind (pass, stationary, "
-          "coupon, under_real_edge), hold (seconds at rest), covering (of a real edge); or a request of "
-          "fold_test; - for standard input")
+          in_language(
+              "Table with the columns pace or distance and seconds, layers, peak, towel; kind (pass, "
+              "stationary, "
+              "coupon, under_real_edge), hold (seconds at rest), covering (of a real edge); or a request of "
+              "fold_test; - for standard input"))
       ->required();
-  command->add_option("--machine", options->machine, "Name of the machine");
-  command->add_option("--head", options->head, "Name of the head");
-  command->add_option("--head-length", options->head_length, "Contact length along the travel, as \"80 mm\"");
-  command->add_option("--towel", options->towel, "none, wrapped or laid");
-  command->add_option("--start", options->start, "Temperature of the fold before, as \"20 C\"");
-  command->add_option("--elevation", options->elevation, "Height above sea level, as \"500 m\"");
-  command->add_option("--probe", options->probe, "Time constant of the probe, as \"0.5 s\"");
-  command->add_option("--dip", options->dip,
-                      "Instead: seconds until 90 % of the way from 20 C to boiling shows, as \"1.5 s\"");
-  command->add_option("--earlier", options->earlier,
-                      "The last test of this machine, head and towel: its answer as JSON, or its request");
-  command->add_option("--covering", options->covering, "What the fold was made of");
-  command->add_option("--samples", options->samples, "Size of the ensemble");
-  command->add_flag("--json", options->as_json, "The whole answer as JSON");
+  command->add_option("--machine", options->machine, in_language("Name of the machine"));
+  command->add_option("--head", options->head, in_language("Name of the head"));
+  command->add_option("--head-length", options->head_length,
+                      in_language("Contact length along the travel, as \"80 mm\""));
+  command->add_option("--towel", options->towel, in_language("none, wrapped or laid"));
+  command->add_option("--start", options->start, in_language("Temperature of the fold before, as \"20 C\""));
+  command->add_option("--elevation", options->elevation, in_language("Height above sea level, as \"500 m\""));
+  command->add_option("--probe", options->probe, in_language("Time constant of the probe, as \"0.5 s\""));
+  command->add_option(
+      "--dip", options->dip,
+      in_language("Instead: seconds until 90 % of the way from 20 C to boiling shows, as \"1.5 s\""));
+  command->add_option(
+      "--earlier", options->earlier,
+      in_language("The last test of this machine, head and towel: its answer as JSON, or its request"));
+  command->add_option("--covering", options->covering, in_language("What the fold was made of"));
+  command->add_option("--samples", options->samples, in_language("Size of the ensemble"));
+  command->add_flag("--json", options->as_json, in_language("The whole answer as JSON"));
   command->callback([options, &action] { action = [options] { return fold_test(*options); }; });
 }
 

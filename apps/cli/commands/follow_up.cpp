@@ -94,17 +94,19 @@ int run(const FollowUpCommand& command) {
 void add_follow_up(CLI::App& app, Action& action) {
   const auto options = std::make_shared<FollowUpCommand>();
   CLI::App* command = app.add_subcommand(
-      "follow-up", "When every surviving egg has hatched, and the window of the return visit");
+      "follow-up", in_language("When every surviving egg has hatched, and the window of the return visit"));
   command
       ->add_option(
           "file", options->file,
-          "A request of the question follow_up (.json), or a logger's table since the treatment (.csv)")
+          in_language(
+              "A request of the question follow_up (.json), or a logger's table since the treatment (.csv)"))
       ->required();
   command->add_option("--treated-on", options->treated_on,
-                      "Day of the treatment, 2026-03-02; a table needs it");
-  command->add_option("--uncertainty", options->uncertainty, "Of the temperatures: \"1 C\"");
-  command->add_option("--calendar", options->calendar, "Write the window as a calendar file (.ics)");
-  command->add_flag("--json", options->json, "Print the answer as JSON");
+                      in_language("Day of the treatment, 2026-03-02; a table needs it"));
+  command->add_option("--uncertainty", options->uncertainty, in_language("Of the temperatures: \"1 C\""));
+  command->add_option("--calendar", options->calendar,
+                      in_language("Write the window as a calendar file (.ics)"));
+  command->add_flag("--json", options->json, in_language("Print the answer as JSON"));
   command->callback([options, &action] { action = [options] { return run(*options); }; });
 }
 

@@ -143,28 +143,31 @@ int unpack(const JobOptions& options) {
 }  // namespace
 
 void add_job(CLI::App& app, Action& action) {
-  CLI::App* job = app.add_subcommand("job", "Look at, check, merge, pack and unpack the files of jobs");
+  CLI::App* job =
+      app.add_subcommand("job", in_language("Look at, check, merge, pack and unpack the files of jobs"));
   job->require_subcommand(1);
   const auto options = std::make_shared<JobOptions>();
-  const auto sub = [&](const char* name, const char* text, int (*run)(const JobOptions&)) {
+  const auto sub = [&](const char* name, const std::string& text, int (*run)(const JobOptions&)) {
     CLI::App* command = job->add_subcommand(name, text);
-    command->add_option("file", options->file, "A .lastegg file, or a text of events, one a line")
+    command
+        ->add_option("file", options->file, in_language("A .lastegg file, or a text of events, one a line"))
         ->required();
     command->callback([options, run, &action] { action = [options, run] { return run(*options); }; });
     return command;
   };
-  sub("show", "Print what a job holds", show)
-      ->add_flag("--json", options->as_json, "Print the answer of fold_events");
-  sub("check", "Check a file; exit 1 if something in it is open", check)
-      ->add_flag("--json", options->as_json, "Print JSON");
-  CLI::App* merging = sub("merge", "Write everything that any of several files of one job holds", merge);
-  merging->add_option("files", options->more_files, "The other files")->required();
-  merging->add_option("-o,--out", options->out, "The file to write")->required();
-  CLI::App* packing = sub("pack", "Make a .lastegg file from events", pack);
-  packing->add_option("--blobs", options->blobs, "Folder of photographs and logs to take along");
-  packing->add_option("-o,--out", options->out, "The file to write")->required();
-  sub("unpack", "Write the contents of a .lastegg file into a folder", unpack)
-      ->add_option("-o,--out", options->out, "The folder")
+  sub("show", in_language("Print what a job holds"), show)
+      ->add_flag("--json", options->as_json, in_language("Print the answer of fold_events"));
+  sub("check", in_language("Check a file; exit 1 if something in it is open"), check)
+      ->add_flag("--json", options->as_json, in_language("Print JSON"));
+  CLI::App* merging =
+      sub("merge", in_language("Write everything that any of several files of one job holds"), merge);
+  merging->add_option("files", options->more_files, in_language("The other files"))->required();
+  merging->add_option("-o,--out", options->out, in_language("The file to write"))->required();
+  CLI::App* packing = sub("pack", in_language("Make a .lastegg file from events"), pack);
+  packing->add_option("--blobs", options->blobs, in_language("Folder of photographs and logs to take along"));
+  packing->add_option("-o,--out", options->out, in_language("The file to write"))->required();
+  sub("unpack", in_language("Write the contents of a .lastegg file into a folder"), unpack)
+      ->add_option("-o,--out", options->out, in_language("The folder"))
       ->required();
 }
 

@@ -155,24 +155,25 @@ int demo(const PlanOptions& options) {
 }
 
 void add_plan_options(CLI::App* command, PlanOptions& options) {
-  command->add_option("--samples", options.samples, "Size of the ensemble; verdicts use 1024")
+  command->add_option("--samples", options.samples, in_language("Size of the ensemble; verdicts use 1024"))
       ->check(CLI::Range(64, 4096));
   command
       ->add_option("--minutes-left", options.minutes_left,
-                   "Also say which edges matter most in so many minutes of steaming")
+                   in_language("Also say which edges matter most in so many minutes of steaming"))
       ->check(CLI::Range(1.0, 1440.0));
-  command->add_flag("--json", options.as_json, "The whole answer as JSON");
+  command->add_flag("--json", options.as_json, in_language("The whole answer as JSON"));
 }
 
 }  // namespace
 
 void add_plan(CLI::App& app, Action& action) {
   const auto options = std::make_shared<PlanOptions>();
-  CLI::App* command =
-      app.add_subcommand("plan", "Plan a pace for every edge of a job, or say why there is none");
+  CLI::App* command = app.add_subcommand(
+      "plan", in_language("Plan a pace for every edge of a job, or say why there is none"));
   command
-      ->add_option("job", options->file,
-                   "A .lastegg file or its events (.ndjson), or a request of the question plan (.json)")
+      ->add_option(
+          "job", options->file,
+          in_language("A .lastegg file or its events (.ndjson), or a request of the question plan (.json)"))
       ->required();
   add_plan_options(command, *options);
   command->callback(
@@ -181,10 +182,11 @@ void add_plan(CLI::App& app, Action& action) {
 
 void add_demo(CLI::App& app, Action& action) {
   const auto options = std::make_shared<PlanOptions>();
-  CLI::App* command =
-      app.add_subcommand("demo", "Show an invented job and plan it, or write it as a file to try things on");
+  CLI::App* command = app.add_subcommand(
+      "demo", in_language("Show an invented job and plan it, or write it as a file to try things on"));
   add_plan_options(command, *options);
-  command->add_option("-o,--out", options->out, "Write the demo job as this .lastegg file instead");
+  command->add_option("-o,--out", options->out,
+                      in_language("Write the demo job as this .lastegg file instead"));
   command->callback([options, &action] { action = [options] { return demo(*options); }; });
 }
 

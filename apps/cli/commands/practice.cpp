@@ -12,6 +12,7 @@
 #include "engine/ask.h"
 #include "engine/document.h"
 #include "engine/job_requests.h"
+#include "words/say.h"
 
 namespace lastegg::embedded {
 extern const std::string_view examples_demo_ndjson;
@@ -145,8 +146,8 @@ kills 99 of 100, at the deepest place where eggs may plausibly lie. Water is the
 }  // namespace
 
 void add_practice(CLI::App& app, Action& action) {
-  CLI::App* command =
-      app.add_subcommand("practice", "Print what the customary pace is computed to bring, as a page");
+  CLI::App* command = app.add_subcommand(
+      "practice", in_language("Print what the customary pace is computed to bring, as a page"));
   command->callback([&action] { action = [] { return practice(); }; });
 }
 

@@ -4,11 +4,12 @@
 
 #include "apps/cli/commands/command.h"
 #include "engine/question.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 
 void add_questions(CLI::App& app, Action& action) {
-  CLI::App* command = app.add_subcommand("questions", "List the questions that can be asked");
+  CLI::App* command = app.add_subcommand("questions", in_language("List the questions that can be asked"));
   command->callback([&action] {
     action = [] {
       std::size_t width = 0;

@@ -154,24 +154,27 @@ int run(const ReportCommand& command) {
 
 void add_report(CLI::App& app, Action& action) {
   const auto options = std::make_shared<ReportCommand>();
-  CLI::App* command =
-      app.add_subcommand("report", "The client report of a job: in words, as a page, or as a PDF");
-  command->add_option("job", options->file, "A .lastegg file or its events (.ndjson)")->required();
-  command->add_option("--html", options->html, "Write it as one page that needs no network");
-  command->add_option("--pdf", options->pdf, "Print it as a tagged PDF by a headless Chromium");
-  command->add_option("--paper", options->paper, "A4 or Letter; by the units of the job if left out")
+  CLI::App* command = app.add_subcommand(
+      "report", in_language("The client report of a job: in words, as a page, or as a PDF"));
+  command->add_option("job", options->file, in_language("A .lastegg file or its events (.ndjson)"))
+      ->required();
+  command->add_option("--html", options->html, in_language("Write it as one page that needs no network"));
+  command->add_option("--pdf", options->pdf, in_language("Print it as a tagged PDF by a headless Chromium"));
+  command
+      ->add_option("--paper", options->paper,
+                   in_language("A4 or Letter; by the units of the job if left out"))
       ->check(CLI::IsMember({"A4", "Letter"}));
   command->add_option("--temperature", options->temperature,
-                      "Of the home until the return visit: \"68 F\"; adds its dates");
+                      in_language("Of the home until the return visit: \"68 F\"; adds its dates"));
   command->add_option("--treated-on", options->treated_on,
-                      "Day of the treatment; that of the last visit if left out");
-  command->add_option("--on", options->on, "Day that stands on the report, 2026-03-02");
-  command->add_option("--samples", options->samples, "Size of the ensemble; verdicts use 1024")
+                      in_language("Day of the treatment; that of the last visit if left out"));
+  command->add_option("--on", options->on, in_language("Day that stands on the report, 2026-03-02"));
+  command->add_option("--samples", options->samples, in_language("Size of the ensemble; verdicts use 1024"))
       ->check(CLI::Range(64, 4096));
-  command->add_option("--chromium", options->chromium, "The program that prints");
+  command->add_option("--chromium", options->chromium, in_language("The program that prints"));
   command->add_option("--page", options->page,
-                      "The report page (default: apps/web/dist/report.html of this checkout)");
-  command->add_flag("--json", options->as_json, "The answer as JSON");
+                      in_language("The report page (default: apps/web/dist/report.html of this checkout)"));
+  command->add_flag("--json", options->as_json, in_language("The answer as JSON"));
   command->callback([options, &action] { action = [options] { return run(*options); }; });
 }
 

@@ -6,13 +6,15 @@
 #include "apps/cli/files.h"
 #include "engine/ask.h"
 #include "engine/question_documents.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 
 void add_schema(CLI::App& app, Action& action) {
   const auto folder = std::make_shared<std::string>("schema");
-  CLI::App* command = app.add_subcommand("schema", "Write the JSON Schemas of all requests and answers");
-  command->add_option("folder", *folder, "Folder to write to")->capture_default_str();
+  CLI::App* command =
+      app.add_subcommand("schema", in_language("Write the JSON Schemas of all requests and answers"));
+  command->add_option("folder", *folder, in_language("Folder to write to"))->capture_default_str();
   command->callback([folder, &action] {
     action = [folder]() -> int {
       for (const Question& question : questions()) {

@@ -120,13 +120,14 @@ int serve(const ServeOptions& options) {
 
 void add_serve(CLI::App& app, Action& action) {
   const auto options = std::make_shared<ServeOptions>();
-  CLI::App* command = app.add_subcommand("serve", "Serve the page and the questions to browsers");
-  command->add_option("--listen", options->listen, "HOST:PORT; port 0 takes any free one")
+  CLI::App* command =
+      app.add_subcommand("serve", in_language("Serve the page and the questions to browsers"));
+  command->add_option("--listen", options->listen, in_language("HOST:PORT; port 0 takes any free one"))
       ->capture_default_str();
   command->add_option("--web", options->web,
-                      "Folder of the built page (default: apps/web/dist of this checkout)");
-  command->add_flag("--demo", options->demo, "The address opens the invented demo job");
-  command->add_flag("--open", options->open, "Open a browser, where there is a display");
+                      in_language("Folder of the built page (default: apps/web/dist of this checkout)"));
+  command->add_flag("--demo", options->demo, in_language("The address opens the invented demo job"));
+  command->add_flag("--open", options->open, in_language("Open a browser, where there is a display"));
   command->callback([options, &action] { action = [options] { return serve(*options); }; });
 }
 

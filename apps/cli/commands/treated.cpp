@@ -87,11 +87,13 @@ int run(const TreatedCommand& command) {
 void add_treated(CLI::App& app, Action& action) {
   const auto options = std::make_shared<TreatedCommand>();
   CLI::App* command = app.add_subcommand(
-      "treated", "What the treatment of a job did, edge by edge; exit 1 while edges wait on the redo list");
-  command->add_option("job", options->file, "A .lastegg file or its events (.ndjson)")->required();
-  command->add_option("--samples", options->samples, "Size of the ensemble; verdicts use 1024")
+      "treated",
+      in_language("What the treatment of a job did, edge by edge; exit 1 while edges wait on the redo list"));
+  command->add_option("job", options->file, in_language("A .lastegg file or its events (.ndjson)"))
+      ->required();
+  command->add_option("--samples", options->samples, in_language("Size of the ensemble; verdicts use 1024"))
       ->check(CLI::Range(64, 4096));
-  command->add_flag("--json", options->as_json, "The whole answer as JSON");
+  command->add_flag("--json", options->as_json, in_language("The whole answer as JSON"));
   command->callback([options, &action] { action = [options] { return run(*options); }; });
 }
 

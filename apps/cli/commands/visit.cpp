@@ -12,6 +12,7 @@
 #include "engine/ask.h"
 #include "engine/document.h"
 #include "engine/job_requests.h"
+#include "words/say.h"
 
 namespace lastegg::cli {
 namespace {
@@ -99,24 +100,31 @@ int run(const VisitOptions& options) {
 void add(CLI::App& app, Action& action, const char* name, const char* text) {
   const auto options = std::make_shared<VisitOptions>();
   options->question = name;
-  CLI::App* command = app.add_subcommand(name, text);
+  CLI::App* command = app.add_subcommand(name, in_language(text));
   command
-      ->add_option("job", options->file,
-                   "A .lastegg file or its events (.ndjson), or a request of the question (.json)")
+      ->add_option(
+          "job", options->file,
+          in_language("A .lastegg file or its events (.ndjson), or a request of the question (.json)"))
       ->required();
-  command->add_option("--samples", options->samples, "Size of the plan's ensemble; verdicts use 1024")
+  command
+      ->add_option("--samples", options->samples,
+                   in_language("Size of the plan's ensemble; verdicts use 1024"))
       ->check(CLI::Range(64, 4096));
-  command->add_flag("--json", options->as_json, "The whole answer as JSON");
+  command->add_flag("--json", options->as_json, in_language("The whole answer as JSON"));
   command->callback([options, &action] { action = [options] { return run(*options); }; });
   if (options->question == "visit") {
-    command->add_option("--crew", options->crew, "People, in place of the recorded visit")
+    command->add_option("--crew", options->crew, in_language("People, in place of the recorded visit"))
         ->check(CLI::Range(1, 4));
-    command->add_option("--minutes", options->minutes, "Time there is, in place of the recorded visit")
+    command
+        ->add_option("--minutes", options->minutes,
+                     in_language("Time there is, in place of the recorded visit"))
         ->check(CLI::Range(1.0, 1440.0));
     command
-        ->add_option("--minutes-left", options->minutes_left, "Also say what matters most in so many minutes")
+        ->add_option("--minutes-left", options->minutes_left,
+                     in_language("Also say what matters most in so many minutes"))
         ->check(CLI::Range(1.0, 1440.0));
-    command->add_flag("--sheet", options->sheet, "The preparation sheet in place of the timetable");
+    command->add_flag("--sheet", options->sheet,
+                      in_language("The preparation sheet in place of the timetable"));
   }
 }
 
@@ -124,11 +132,12 @@ void add(CLI::App& app, Action& action, const char* name, const char* text) {
 
 void add_method(CLI::App& app, Action& action) {
   add(app, action, "method",
-      "Show every method for every item of a job: allowed, to check, to agree, barred");
+      to_say("Show every method for every item of a job: allowed, to check, to agree, barred"));
 }
 
 void add_visit(CLI::App& app, Action& action) {
-  add(app, action, "visit", "Plan the visit: who does what when, sleep tonight, circuits, water, quote");
+  add(app, action, "visit",
+      to_say("Plan the visit: who does what when, sleep tonight, circuits, water, quote"));
 }
 
 }  // namespace lastegg::cli
