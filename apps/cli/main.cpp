@@ -15,8 +15,8 @@ namespace {
 /// The headings and the help of the parser in the language in force. What the parser itself refuses, it says
 /// in English.
 void speak(CLI::App& app) {
-  for (const char* label :
-       {to_say("Usage"), to_say("Positionals"), to_say("OPTIONS"), to_say("SUBCOMMAND"), to_say("REQUIRED")})
+  for (const char* label : {to_say("Usage"), to_say("Positionals"), to_say("OPTIONS"), to_say("SUBCOMMAND"),
+                            to_say("REQUIRED"), to_say("Excludes")})
     app.get_formatter()->label(label, in_language(label));
   app.option_defaults()->group(in_language("Options"));
   app.set_help_flag("-h,--help", in_language("Print this help message and exit"));
