@@ -238,7 +238,9 @@ void cracks() {
   head("Cracks in a steamed face",
        "Two dimensions: a slot in hardwood, open to steam at its mouth, vapour diffusing into it, no jet. "
        "Ours "
-       "is the wood alone and must not be warmer; the difference is what the crack brings.");
+       "is the wood alone and must not be warmer where more than a millionth of the lethal dose arrives "
+       "(below, "
+       "walls that dry into the crack may be cooler); the difference is what the crack brings.");
   const std::vector<double> depths{0.001, 0.002, 0.003, 0.005};
   for (const double width : {0.0005, 0.002}) {
     for (const double pace : {0.004, 0.015}) {

@@ -20,7 +20,8 @@ constexpr double k_layer_metres = 0.001;     // of a fold's cloth told by its ma
 void copy(const Json& from, Json& to, std::initializer_list<const char*> keys) {
   for (const char* key : keys) {
     const Json* member = member_if(from, key);
-    if (member != nullptr && *member != "") to[key] = *member;
+    if (member == nullptr || (member->is_string() && member->get_ref<const std::string&>().empty())) continue;
+    to[key] = *member;
   }
 }
 

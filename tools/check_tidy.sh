@@ -1,11 +1,11 @@
 #!/usr/bin/env bash
 # clang-tidy with the allow-list of .clang-tidy over sources that are no tests: with --all over every one; else over those
-# that the last commits changed and one in sixteen of the others, another sixteenth after each commit, since all take a
+# that the last commits changed and one in thirty-two of the others, another part after each commit, since all take a
 # quarter of an hour of one core. Needs the native build's compile_commands.json.
 set -euo pipefail
 cd "$(dirname "$0")/.."
-commits_back=5
-slices=16
+commits_back=3
+slices=32
 
 every=$(git ls-files --cached --others --exclude-standard '*.cpp' |
   grep -Ev '_test\.cpp$|/must_not_compile/|^apps/wasm/|^bench/|^checks/|^fuzz/|^cmake/')

@@ -5,7 +5,8 @@ import type { AtPaceAnswer, Edge } from '../engine/shapes';
 import { k_first_look_samples, k_full_samples, paceRequest, paceStand, type Basis, type Stand } from './pace_request';
 
 const k_rest_ms = 250;
-const k_urgent = 8;  // before what the plan computes
+const k_urgent = 8;
+const k_whole_urgent = 4;  // after the plan's first looks, before its own whole ensembles
 
 export class TriedPace {
   answer = $state.raw<AtPaceAnswer | null>(null);
@@ -46,9 +47,9 @@ export class TriedPace {
   }
 
   private async lookWhole(pace: number): Promise<void> {
-    const stand = await paceStand(this.basis, k_full_samples, this.whole, k_urgent);
+    const stand = await paceStand(this.basis, k_full_samples, this.whole, k_whole_urgent);
     if (!stand.ok || this.wanted !== pace) return;
-    const outcome = await compute.ask<AtPaceAnswer>('at_pace', request(stand.answer, this.edge, k_full_samples, pace), this.whole, k_urgent);
+    const outcome = await compute.ask<AtPaceAnswer>('at_pace', request(stand.answer, this.edge, k_full_samples, pace), this.whole, k_whole_urgent);
     if (outcome.ok && this.wanted === pace) this.answer = outcome.answer;
   }
 }

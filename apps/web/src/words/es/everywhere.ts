@@ -67,6 +67,11 @@ export const everywhere: Everywhere = {
     cotton: 'algodón', linen: 'lino', polyester: 'poliéster', velvet: 'terciopelo', wool: 'lana', viscose: 'viscosa', acrylic: 'acrílico',
     olefin: 'olefina', leather: 'cuero', coated: 'vinilo o recubierto', mattress_tick: 'tela de colchón', unknown: 'no se sabe',
   },
+  sources: { common_practice: 'práctica común', memory: 'de memoria, por comprobar' },
+  noSource: {
+    'no source': 'sin fuente', 'no source; licensed trade decides': 'sin fuente; decide el oficio con licencia', 'no source; local code decides': 'sin fuente; decide la norma local',
+    'no source; the supplier decides': 'sin fuente; decide el proveedor',
+  },
   qualities: { measured: 'medido', handbook: 'manual', practice: 'práctica', estimate: 'estimación', 'from memory': 'de memoria' },
   sizes: {
     twin: 'individual', twin_xl: 'individual larga', full: 'matrimonial', queen: 'queen', king: 'king', california_king: 'king California',
