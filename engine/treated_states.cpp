@@ -76,8 +76,8 @@ Cause cause_of_untreated(const EdgeFacts& facts) {
   if (facts.record.is_marked("skipped"))
     return {"skipped", with_reason("skipped", say("it was left for later"))};
   if (!facts.method.empty() && facts.method != "steam") {
-    return {"other_method",
-            say("another method was chosen for the item: {}", method_choice::in_words(facts.method))};
+    return {"other_method", say("another method was chosen for the item: {}",
+                                in_language(method_choice::in_words(facts.method)))};
   }
   return {"nothing_recorded", say("no pass is on record")};
 }

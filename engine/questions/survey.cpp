@@ -112,7 +112,7 @@ Json cautions_of(const Json& request) {
           {"settled_by", hazard.settled_by},
           {"text", in_language(hazard.text)},
           {"who_decides", in_language(hazard.who_decides)},
-          {"source", hazard.locator.empty() ? hazard.source : hazard.source + ": " + hazard.locator},
+          {"source", in_language(hazard.source) + (hazard.locator.empty() ? "" : ": " + hazard.locator)},
           {"quality", hazard.quality}};
       for (const char* key : {"room", "item"})
         if (has(risk, key)) caution[key] = risk.at(key);

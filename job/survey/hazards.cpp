@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include "physics/evidence/json.h"
+#include "words/say.h"
 
 namespace lastegg::embedded {
 extern const std::string_view job_survey_data_hazards_json;
@@ -24,8 +25,8 @@ std::vector<Hazard> load() {
     hazard.who_decides = entry.at("who_decides");
     const std::string source = entry.at("source");
     hazard.source = sources.contains(source)      ? sources.at(source).at("text").get<std::string>()
-                    : source == "memory"          ? "From memory, to be checked"
-                    : source == "common_practice" ? "Common practice, no source"
+                    : source == "memory"          ? to_say("From memory, to be checked")
+                    : source == "common_practice" ? to_say("Common practice, no source")
                                                   : source;
     hazard.locator = entry.value("locator", "");
     hazard.quality = entry.at("quality");
