@@ -16,12 +16,6 @@ namespace lastegg {
 
 using namespace shape;
 
-namespace {
-
-constexpr double k_said_kelvin = 0.3;  // a difference of boiling points below this is not worth a sentence
-
-}  // namespace
-
 Shape basis_shape(std::string text) {
   return choice({{"fold_test", "readings of this machine, head and towel"},
                  {"same_machine",
@@ -33,6 +27,9 @@ Shape basis_shape(std::string text) {
 }
 
 namespace {
+
+constexpr double k_said_kelvin =
+    0.3;  // a difference of boiling points below this is not worth a sentence (judgement)
 
 /// A fold test speaks of its own air pressure. Where the item stands in thinner air its steam is cooler: how
 /// far below boiling it condenses is the steamer's own and stays. In denser air it would be hotter, by what

@@ -15,6 +15,8 @@ export class TriedPace {
   private readonly stand: Promise<Stand | null>;
   private wanted: number | null = null;
   private asking = false;
+  /** The pace whose whole answer is shown: a first look that comes late does not replace it. */
+  private wholeOf: number | null = null;
   private rest: ReturnType<typeof setTimeout> | undefined;
 
   constructor(private readonly basis: Basis, private readonly edge: Edge) {
@@ -23,6 +25,7 @@ export class TriedPace {
 
   look(pace: number): void {
     this.wanted = pace;
+    if (this.wholeOf !== pace) this.wholeOf = null;
     clearTimeout(this.rest);
     this.rest = setTimeout(() => void this.lookWhole(pace), k_rest_ms);
     if (!this.asking) void this.follow();
@@ -41,7 +44,7 @@ export class TriedPace {
     for (let asked: number | null = null; stand && this.wanted !== null && asked !== this.wanted;) {
       asked = this.wanted;
       const outcome = await prompt.ask<AtPaceAnswer>('at_pace', request(stand, this.edge, k_first_look_samples, asked), this.first, k_urgent);
-      if (outcome.ok && this.wanted !== null) this.answer = outcome.answer;
+      if (outcome.ok && this.wanted !== null && this.wholeOf !== asked) this.answer = outcome.answer;
     }
     this.asking = false;
   }
@@ -50,7 +53,9 @@ export class TriedPace {
     const stand = await paceStand(this.basis, k_full_samples, this.whole, k_whole_urgent);
     if (!stand.ok || this.wanted !== pace) return;
     const outcome = await compute.ask<AtPaceAnswer>('at_pace', request(stand.answer, this.edge, k_full_samples, pace), this.whole, k_whole_urgent);
-    if (outcome.ok && this.wanted === pace) this.answer = outcome.answer;
+    if (!outcome.ok || this.wanted !== pace) return;
+    this.answer = outcome.answer;
+    this.wholeOf = pace;
   }
 }
 
