@@ -12,3 +12,5 @@ endif()
 # First in line: stand-ins for headers that the WebAssembly C++ library lacks.
 target_compile_options(lastegg_options INTERFACE
   "SHELL:-isystem ${CMAKE_SOURCE_DIR}/apps/wasm/stand_ins" "SHELL:-isystem ${wasm_headers}")
+# C++20 has no std::unary_function, and this C++ library keeps to that; boost/container_hash asks to be told.
+target_compile_definitions(lastegg_options INTERFACE BOOST_NO_CXX98_FUNCTION_BASE)

@@ -2,11 +2,10 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <fstream>
 #include <regex>
 #include <set>
-#include <sstream>
 
+#include "physics/evidence/file_for_tests.h"
 #include "physics/materials/materials.h"
 
 namespace lastegg {
@@ -15,10 +14,7 @@ namespace {
 using Json = nlohmann::json;
 
 std::string text_of(const std::string& path) {
-  std::ifstream file(std::string(LASTEGG_SOURCE_DIR) + "/" + path);
-  std::stringstream text;
-  text << file.rdbuf();
-  return text.str();
+  return text_of_file(std::string(LASTEGG_SOURCE_DIR) + "/" + path);
 }
 
 std::set<std::string> bibliography() {

@@ -3,11 +3,11 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <fstream>
 #include <sstream>
 #include <string>
 #include <vector>
 
+#include "physics/evidence/file_for_tests.h"
 #include "physics/water/vapour.h"
 #include "physics/water/water.h"
 
@@ -24,7 +24,7 @@ struct Row {
 };
 
 std::vector<Row> reference_table() {
-  std::ifstream file(LASTEGG_BINARY_DIR "/water_reference.csv");
+  std::istringstream file(text_of_file(LASTEGG_BINARY_DIR "/water_reference.csv"));
   std::vector<Row> rows;
   std::string line;
   std::getline(file, line);

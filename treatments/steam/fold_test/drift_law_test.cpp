@@ -5,8 +5,8 @@
 #include <boost/math/distributions/chi_squared.hpp>
 #include <cmath>
 
+#include "physics/numerics/sanitized_for_tests.h"
 #include "treatments/steam/fold_test/fold_steamers_for_tests.h"
-#include "treatments/steam/pass/sanitized_for_tests.h"
 
 namespace lastegg::steam {
 namespace {

@@ -8,11 +8,11 @@
 #include <cstdio>
 #include <cstdlib>
 
+#include "physics/numerics/sanitized_for_tests.h"
 #include "physics/uncertainty/weighted.h"
 #include "treatments/steam/fold_test/fold_fit.h"
 #include "treatments/steam/fold_test/fold_steamers_for_tests.h"
 #include "treatments/steam/fold_test/next_reading.h"
-#include "treatments/steam/pass/sanitized_for_tests.h"
 
 namespace lastegg::steam {
 namespace {

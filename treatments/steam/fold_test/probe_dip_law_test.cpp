@@ -2,7 +2,6 @@
 #include "treatments/steam/fold_test/probe_dip.h"
 
 #include <gtest/gtest.h>
-#include <rapidcheck/gtest.h>
 
 #include <cmath>
 
@@ -22,15 +21,21 @@ ProbeDip exact_dip(double tau, double start, double boiling, int marks, double d
   return dip;
 }
 
-RC_GTEST_PROP(ProbeDipLaw, ExactMarksGiveTheTimeConstantBack, ()) {
-  const double tau = 0.1 * *rc::gen::inRange(3, 40);
-  const double start = *rc::gen::inRange(0, 35);
-  const double boiling = *rc::gen::inRange(89, 101);
-  const auto lag = probe_lag(exact_dip(tau, start, boiling, *rc::gen::inRange(1, 12)));
-  RC_ASSERT(lag.has_value());
-  RC_ASSERT(std::fabs(lag->time_constant_seconds - tau) < 1e-9 * tau);
-  RC_ASSERT(lag->low < tau && tau < lag->high);
-  RC_ASSERT(lag->log_spread >= k_dip_to_fold_spread);
+TEST(ProbeDipLaw, ExactMarksGiveTheTimeConstantBack) {
+  for (std::uint32_t i = 0; i < 200; ++i) {
+    const double tau = 0.3 + 3.7 * SobolStream("exact/tau", 0).uniform(i);
+    const double start = 35 * SobolStream("exact/start", 0).uniform(i);
+    const double boiling = 89 + 12 * SobolStream("exact/boiling", 0).uniform(i);
+    const int marks = 1 + static_cast<int>(11 * SobolStream("exact/marks", 0).uniform(i));
+    SCOPED_TRACE(testing::Message() << tau << " s, from " << start << " to " << boiling << " C, marks "
+                                    << marks);
+    const auto lag = probe_lag(exact_dip(tau, start, boiling, marks));
+    ASSERT_TRUE(lag.has_value()) << lag.error().message;
+    EXPECT_NEAR(lag->time_constant_seconds, tau, 1e-9 * tau);
+    EXPECT_LT(lag->low, tau);
+    EXPECT_GT(lag->high, tau);
+    EXPECT_GE(lag->log_spread, k_dip_to_fold_spread);
+  }
 }
 
 TEST(ProbeDipLaw, TheMarksOfAFirstOrderStepAgree) {

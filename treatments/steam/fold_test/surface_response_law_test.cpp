@@ -7,11 +7,11 @@
 #include <cmath>
 #include <cstdio>
 
+#include "physics/numerics/sanitized_for_tests.h"
 #include "physics/uncertainty/weighted.h"
 #include "treatments/steam/fold_test/fold_fit.h"
 #include "treatments/steam/fold_test/fold_forecast.h"
 #include "treatments/steam/fold_test/fold_steamers_for_tests.h"
-#include "treatments/steam/pass/sanitized_for_tests.h"
 
 namespace lastegg::steam {
 namespace {

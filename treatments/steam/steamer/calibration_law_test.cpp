@@ -8,9 +8,9 @@
 #include <cstdlib>
 #include <string>
 
+#include "physics/numerics/sanitized_for_tests.h"
 #include "physics/uncertainty/sobol.h"
 #include "physics/uncertainty/weighted.h"
-#include "treatments/steam/pass/sanitized_for_tests.h"
 
 namespace lastegg::steam {
 namespace {
