@@ -48,6 +48,7 @@ foreach(wing IN LISTS tested_wings)
     target_link_libraries(${wing}_test PRIVATE lastegg_core ${rapidcheck_library} ${googletest})
     # The tests' own code: half the compile time, while the engine keeps its flags. Those of treatments run CVODE.
     target_compile_options(${wing}_test PRIVATE $<IF:$<STREQUAL:${wing},treatments>,-O1,-O0>)
+    lastegg_precompile_headers(${wing}_test <gtest/gtest.h>)
     target_compile_definitions(${wing}_test PRIVATE LASTEGG_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
     add_test(NAME ${wing} COMMAND ${wing}_test)
   endif()

@@ -8,6 +8,7 @@ python=/usr/bin/python3  # Debian's own, for which Debian's Python packages are 
 
 export CCACHE_BASEDIR="$root"
 export CCACHE_NOHASHDIR=1
+export CCACHE_SLOPPINESS=pch_defines,time_macros  # without them it leaves sources with precompiled headers alone
 
 say() { printf '%s\n' "$*"; }
 

@@ -27,7 +27,7 @@ bool is_letter(char c) {
   return std::isalpha(static_cast<unsigned char>(c)) != 0;
 }
 
-std::string quoted(std::string_view text) {
+std::string in_quotes(std::string_view text) {
   return fmt::format("\"{}\"", text);
 }
 
@@ -43,7 +43,7 @@ std::string listed(const std::vector<std::string>& words) {
 Refusal refusal(std::string_view text, Unit unit, const std::string& reason) {
   Error error;
   error.kind = ErrorKind::bad_input;
-  error.message = say("{} {}; accepted here: {}.", quoted(text), reason, listed(accepted_spellings(unit)));
+  error.message = say("{} {}; accepted here: {}.", in_quotes(text), reason, listed(accepted_spellings(unit)));
   error.value = std::string(text);
   error.unit = std::string(unit_sign(unit));
   return refuse(std::move(error));
@@ -247,7 +247,7 @@ Result<UnitReading> read_unit(Scanner& scanner, std::string_view text, Unit unit
     if (symbol == nullptr) {
       const std::string_view why = unit_symbols::ambiguity(spelling);
       if (!why.empty()) return refusal(text, unit, say("is not clear: {} {}", spelling, in_language(why)));
-      return refusal(text, unit, say("has an unknown unit {}", quoted(spelling)));
+      return refusal(text, unit, say("has an unknown unit {}", in_quotes(spelling)));
     }
     int power = next_power;
     next_power = 1;
