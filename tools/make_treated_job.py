@@ -61,7 +61,7 @@ def statements():
     yield "evidence/1", OTHERS + 2, {"item": subject(RECLINER), "look": "found", "spots": True, "how": "eye"}
     yield "damage/1", OTHERS + 3, {"item": subject(OTTOMAN), "what": "worn corner of the lid, front left"}
     yield "risk/1", OTHERS + 4, {"what": "asthma", "note": "slept elsewhere that night", "settled": True, "settled_by": "resident"}
-    yield "method/1", OTHERS + 5, {"item": subject(RECLINER), "method": "isolate_and_watch", "reason": "leather is not steamed"}
+    yield "method/1", OTHERS + 5, {"item": subject(RECLINER), "method": "isolate", "reason": "leather is not steamed"}
     yield "consent/1", OTHERS + 6, {"to": "steam", "answer": "given", "by": "resident"}
     for i, (item, edge, length, pace) in enumerate(STROKES_MADE):
         yield "stroke/1", STROKES + i, {"item": subject(item), "edge": edge, "length_metres": length, "seconds": round(length / pace, 1),

@@ -63,9 +63,11 @@ async function picturesOfLooks(page, name) {
   if (!k_pictures) return;
   const wear = (look) => page.evaluate((look) => { document.documentElement.dataset.look = look; }, look);
   await wear('day');
+  await drawn(page);
   await picture(page, `${name}-day`);
   await wear('dark');
   await page.emulateMedia({ media: 'print' });
+  await drawn(page);
   await picture(page, `${name}-print`);
   await page.emulateMedia({ media: 'screen' });
 }

@@ -75,6 +75,7 @@ test('nor within hours of the last mark; after that a tap takes it', async () =>
   const count = await saved(page);
   await page.clock.setFixedTime(new Date(Date.now() + 5 * k_hour_ms));
   await goTo(page, 'treat', k_sofa);
+  await page.locator('nav a.treat[aria-current]').waitFor();
   await offer(page, 'offered');
   assert.equal(await waits(), 'installed');
   await page.evaluate(() => { window.before = true; });

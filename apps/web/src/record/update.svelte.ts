@@ -7,7 +7,7 @@ import { timeOf } from './uuid';
 
 /** A visit counts as over this long after its last mark (judgement): longer than a meal, shorter than a night. */
 const k_visit_milliseconds = 4 * 3600 * 1000;
-const k_look_milliseconds = 30000;
+const k_look_milliseconds = 5000;
 
 class Update {
   waiting = $state(false);

@@ -63,10 +63,11 @@ export const everywhere = {
     cotton: 'cotton', linen: 'linen', polyester: 'polyester', velvet: 'velvet', wool: 'wool', viscose: 'viscose', acrylic: 'acrylic',
     olefin: 'olefin', leather: 'leather', coated: 'vinyl or coated', mattress_tick: 'mattress tick', unknown: 'not known',
   } as Record<string, string>,
-  sources: { common_practice: 'common practice', memory: 'from memory, to be checked' } as Record<string, string>,
+  sources: { common_practice: 'common practice', memory: 'from memory, to be checked',
+    'estimate: the kit of the job is what the record says': 'the record of this job' } as Record<string, string>,
   noSource: {
     'no source': 'no source', 'no source; licensed trade decides': 'no source; the licensed trade decides', 'no source; local code decides': 'no source; local code decides',
-    'no source; the supplier decides': 'no source; the supplier decides',
+    'no source; the supplier decides': 'no source; the supplier decides', 'the kit of the job': 'its kit',
   } as Record<string, string>,
   qualities: { measured: 'measured', handbook: 'handbook', practice: 'practice', estimate: 'estimate', 'from memory': 'from memory' } as Record<string, string>,
   sizes: {

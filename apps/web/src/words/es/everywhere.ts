@@ -67,10 +67,11 @@ export const everywhere: Everywhere = {
     cotton: 'algodón', linen: 'lino', polyester: 'poliéster', velvet: 'terciopelo', wool: 'lana', viscose: 'viscosa', acrylic: 'acrílico',
     olefin: 'olefina', leather: 'cuero', coated: 'vinilo o recubierto', mattress_tick: 'tela de colchón', unknown: 'no se sabe',
   },
-  sources: { common_practice: 'práctica común', memory: 'de memoria, por comprobar' },
+  sources: { common_practice: 'práctica común', memory: 'de memoria, por comprobar',
+    'estimate: the kit of the job is what the record says': 'el registro de este trabajo' },
   noSource: {
     'no source': 'sin fuente', 'no source; licensed trade decides': 'sin fuente; decide el oficio con licencia', 'no source; local code decides': 'sin fuente; decide la norma local',
-    'no source; the supplier decides': 'sin fuente; decide el proveedor',
+    'no source; the supplier decides': 'sin fuente; decide el proveedor', 'the kit of the job': 'su equipo',
   },
   qualities: { measured: 'medido', handbook: 'manual', practice: 'práctica', estimate: 'estimación', 'from memory': 'de memoria' },
   sizes: {
