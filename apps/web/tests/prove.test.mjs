@@ -87,6 +87,12 @@ test('an item: the drawing carries the states, the list says the same', async ()
   assert.deepEqual(await violations(), []);
   await picture('prove-item-phone', true);
   await page.setViewportSize(k_desk);
+  await drawn(page);
+  const hidden = await page.locator('[data-edge="mattress.top_left_tape"]').evaluate((row) => {
+    const frame = row.closest('ul').getBoundingClientRect(), box = row.getBoundingClientRect();
+    return Math.max(0, frame.top - box.top, box.bottom - frame.bottom);
+  });
+  assert.ok(hidden <= 1, `${hidden} px of the chosen row lie outside of its list`);
   await picture('prove-item-desk');
   await page.setViewportSize(k_phone);
   await noSidewaysScroll();
