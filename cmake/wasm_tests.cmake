@@ -2,7 +2,7 @@
 # that could build it, and node to run them. RapidCheck exists as a native library only.
 set(googletest_root /usr/src/googletest/googletest)
 add_library(googletest STATIC ${googletest_root}/src/gtest-all.cc ${googletest_root}/src/gtest_main.cc apps/wasm/shim.cpp)
-target_compile_options(googletest PRIVATE --target=wasm32-wasi -fignore-exceptions)
+target_compile_options(googletest PRIVATE -fignore-exceptions)
 target_include_directories(googletest PRIVATE ${googletest_root} SYSTEM PUBLIC ${googletest_root}/include)
 target_compile_definitions(googletest PUBLIC GTEST_HAS_PTHREAD=0 GTEST_HAS_EXCEPTIONS=0 GTEST_HAS_STREAM_REDIRECTION=0)
 # As in the engine of the page, running out of stack traps; assertions print more than it ever says.
